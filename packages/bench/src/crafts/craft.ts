@@ -1,0 +1,189 @@
+import type { Effect } from "../book/effects.ts";
+import type { EntryId, Json, PersonId, PlantId } from "../book/entry.ts";
+import type { AnyEntryKind } from "../book/kinds.ts";
+import type { AirAt, AirDay, Spell } from "../places/ahead.ts";
+import type { Site } from "../places/site.ts";
+import type { PlantFacts } from "../plants/facts.ts";
+import type { Read, ReadingName } from "../readings.ts";
+import type { Limit, Task } from "../round/task.ts";
+import type { Say } from "../words/say.ts";
+import type { Reading } from "../working/reading.ts";
+import type { Working } from "../working/working.ts";
+
+/**
+ * A craft: one part of the grower's work. Adding one touches its folder, its screens and one line in the registry.
+ * Slices are private to the craft; what it needs of others comes as effects and readings.
+ */
+export interface Craft<Slice = unknown, Rates = unknown> {
+  readonly name: string;
+  readonly kinds: readonly AnyEntryKind[];
+  /** Values that are ours, adjustable, shown as assumed. */
+  readonly assumptions: readonly Assumption[];
+  /** The slice of a plant at the moment it enters the book. */
+  start(plant: PlantFacts, sight: Sight): Slice;
+  /** Total and pure: an entry that makes no sense yields a `problem` in the slice, never a throw. */
+  fold(slice: Slice, happening: Happening, sight: Sight): Slice;
+  /** Rates of change from the state at the start of the step. */
+  rates(slice: Slice, step: Step): Rates;
+  /** The slice at the end of the step; called after all crafts have computed their rates. */
+  integrate(slice: Slice, rates: Rates, step: Step): Slice;
+  readonly offers: {
+    readonly [Name in ReadingName]?: (slice: Slice, plant: PlantFacts) => Reading | undefined;
+  };
+  limits(slice: Slice, sight: Sight, say: Say): readonly Limit[];
+  /** What the plants of one bench tell one another about today (pooling); a pure function of their slices. */
+  pool?(members: readonly Member<Slice>[], now_ms: number): ReadonlyMap<PlantId, unknown>;
+  /** Everything the craft says of a plant now: dates, tasks, questions, workings. */
+  outlook(slice: Slice, sight: Outward): Outlook;
+  /** Things a person can see that this craft can say something about, drawn on the what-is-wrong desk. */
+  looks(say: Say): readonly Look[];
+  /** Troubles that fit what is seen and what the craft knows of the plant, likeliest first. */
+  signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
+}
+
+// biome-ignore lint/suspicious/noExplicitAny: the registry holds crafts with different slices
+export type AnyCraft = Craft<any, any>;
+
+export interface Member<Slice> {
+  readonly plant: PlantFacts;
+  readonly slice: Slice;
+}
+
+/** A value that is nobody's: marked as our assumption and adjustable by the grower. */
+export interface Assumption {
+  readonly key: string;
+  readonly what: string;
+  readonly value: number;
+  readonly unit: string;
+  readonly min: number;
+  readonly max: number;
+  readonly source: string;
+  /** The one measurement that replaces it. */
+  readonly replacedBy: string;
+}
+
+/** What a craft may see of one plant at one moment. */
+export interface Sight {
+  readonly plant: PlantFacts;
+  readonly at_ms: number;
+  readonly read: Read;
+  readonly airAt: AirAt;
+  /** Local date of an instant at the book's site. */
+  dateOf(at_ms: number): string;
+  readonly site: Site;
+  /** Value of an assumption, as the grower has adjusted it. */
+  assumed(key: string): number;
+}
+
+/** A step of time between two cuts (entries and midnights) on one local day at one spot. */
+export interface Step extends Sight {
+  readonly from_ms: number;
+  readonly to_ms: number;
+  readonly dt_d: number;
+  readonly day: AirDay;
+  /** The parts of the day's spells that fall into the step. */
+  readonly spells: readonly Spell[];
+}
+
+/** Something that happened to the plant: effects for every craft, the data only for the craft whose kind it is. */
+export interface Happening {
+  readonly entry: EntryId;
+  readonly at_ms: number;
+  readonly by: PersonId;
+  readonly effects: readonly Effect[];
+  readonly own?: { readonly kind: string; readonly data: Json };
+}
+
+/** What a craft may see when it is asked about now and the days ahead. */
+export interface Outward extends Sight {
+  readonly now_ms: number;
+  /** When somebody will stand before the plant again, ascending, from the grower's visiting habit. */
+  readonly visits_ms: readonly number[];
+  /** From `pool`, if the craft pools. */
+  readonly pooled: unknown;
+  /** Seeded draws for this plant and day: the same book gives the same numbers on every device. */
+  readonly seed: string;
+  readonly say: Say;
+  /** The next local midnight's dates ahead, today first. */
+  readonly datesAhead: readonly string[];
+}
+
+export interface Outlook {
+  readonly tasks: readonly Task[];
+  /** One line on the plant page's day line. */
+  readonly line?: DayLine;
+  /** The head state of the plant page: "water 38 %". */
+  readonly head?: {
+    readonly name: string;
+    readonly said: string;
+    readonly value: number;
+    readonly unit: string;
+    readonly working: Working;
+  };
+  /** At most one: the measurement that is worth most, only where it would change an act. */
+  readonly question?: Question;
+  readonly workings: readonly Working[];
+  readonly chart?: Fan;
+  /** Wrong-looking inputs the grower should know of. */
+  readonly problems: readonly { readonly entry: EntryId; readonly message: string }[];
+  /** Machine-readable figures for `--json`: name with unit suffix to value. */
+  readonly figures: Readonly<Record<string, number | readonly number[] | string>>;
+}
+
+/** Twenty equally likely instants and what they mean, for a row of the day line. */
+export interface DayLine {
+  readonly said: string;
+  readonly dates_ms: readonly number[];
+  readonly origin: Working["origin"];
+}
+
+export interface Question {
+  readonly work: "weigh" | "look" | "measure";
+  /** Expected narrowing of the 80 % range, days: how questions are ranked. */
+  readonly worth_d: number;
+  readonly said: string;
+  readonly seconds: number;
+}
+
+/** Something to see on a plant, in the grower's words. */
+export interface Look {
+  readonly key: string;
+  readonly where: "whole" | "tip" | "leaf" | "underside" | "stem and soil" | "fruit";
+  readonly said: string;
+}
+
+/** What a craft can say of a trouble. */
+export interface Sign {
+  readonly key: string;
+  readonly cause: string;
+  /** How well it explains what was seen and known, for ranking only; never shown as a chance. */
+  readonly weight: number;
+  /** Evidence of the book itself, for and against. */
+  readonly evidence: readonly string[];
+  /** The look that tells it apart from the next, and its answers ("can't tell" is added by the screen). */
+  readonly lookApart?: {
+    readonly question: string;
+    readonly answers: readonly { readonly key: string; readonly said: string }[];
+  };
+  readonly doNow: readonly string[];
+  readonly doNot: readonly string[];
+  readonly lookAgainIn_h: number;
+}
+
+/** A quantity against time: behind solid, ahead as a fan. */
+export interface Fan {
+  readonly name: string;
+  readonly unit: string;
+  readonly past: readonly { readonly at_ms: number; readonly value: number }[];
+  readonly ahead: readonly {
+    readonly at_ms: number;
+    readonly p10: number;
+    readonly p25: number;
+    readonly p50: number;
+    readonly p75: number;
+    readonly p90: number;
+  }[];
+  readonly threshold?: { readonly value: number; readonly said: string };
+  readonly events: readonly { readonly at_ms: number; readonly letter: string; readonly said: string }[];
+  readonly origin: Working["origin"];
+}

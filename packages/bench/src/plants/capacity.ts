@@ -1,0 +1,32 @@
+import type { Reading } from "../working/reading.ts";
+import type { PlantFacts } from "./facts.ts";
+import { type Medium, mediumVolume_mL, USUAL_POT } from "./pot.ts";
+
+/**
+ * Share of the medium's volume that the plant can draw: container capacity less the water left at lasting wilt, for
+ * a pot about 9 cm deep. Peat at -1 kPa holds 0.58 new and wilts at 0.12 to 0.20 (air-water sheet S2, after Cannavo
+ * et al. 2011); bark and grit are our assumption until a porosity test or a dry-down says more.
+ */
+export const AVAILABLE_frac: Readonly<Record<Medium, number>> = {
+  spongy: 0.42,
+  bark: 0.32,
+  gritty: 0.22,
+  unknown: 0.35,
+};
+
+/** Relative sd of a capacity that was only estimated from pot and medium (air-water sheet S2). */
+export const CAPACITY_SD_frac = 0.25;
+const CAPACITY_SD_UNKNOWN_frac = 0.4;
+
+/** Water between just drained and first lasting wilt by pot and medium, g. */
+export function usualCapacity(plant: PlantFacts, _at_ms: number): Reading {
+  const pot = plant.pot ?? USUAL_POT;
+  const value = mediumVolume_mL(pot) * AVAILABLE_frac[plant.medium];
+  const known = plant.pot !== undefined && plant.medium !== "unknown";
+  return {
+    value,
+    sd: value * (known ? CAPACITY_SD_frac : CAPACITY_SD_UNKNOWN_frac),
+    origin: "assumed",
+    from: `${Math.round(mediumVolume_mL(pot))} mL of ${plant.medium === "unknown" ? "an unknown" : plant.medium === "bark" ? "bark" : `a ${plant.medium}`} medium holding ${Math.round(AVAILABLE_frac[plant.medium] * 100)} % for the plant`,
+  };
+}
