@@ -6,21 +6,21 @@ const freeboard_cm = v.optional(quantity("freeboard", "cm", 0, 10));
 
 /** A container by its inside measures; freeboard is the empty height between rim and medium. */
 export const potSchema = v.variant("form", [
-  v.object({
+  v.strictObject({
     form: v.literal("round"),
     top_cm: quantity("width at the top", "cm", 2, 100),
     base_cm: v.optional(quantity("width at the base", "cm", 1, 100)),
     depth_cm,
     freeboard_cm,
   }),
-  v.object({
+  v.strictObject({
     form: v.literal("rectangular"),
     length_cm: quantity("length", "cm", 2, 200),
     width_cm: quantity("width", "cm", 2, 200),
     depth_cm,
     freeboard_cm,
   }),
-  v.object({
+  v.strictObject({
     form: v.literal("oval"),
     length_cm: quantity("length", "cm", 2, 200),
     width_cm: quantity("width", "cm", 2, 200),
