@@ -1,0 +1,100 @@
+// node tools/build.mjs [--if-stale] [web|server|cli|science ...]: builds what is served, run or published.
+import { existsSync, readFileSync, realpathSync, writeFileSync } from "node:fs";
+import { join } from "node:path";
+import { fileURLToPath } from "node:url";
+import { fingerprint } from "./fingerprint.mjs";
+import { root, runNode } from "./run-program.mjs";
+
+const notBuilt = /\.(test|test-d)\.tsx?$|\.md$/;
+
+/** One file for Node: own packages inside, everything from npm left outside, since some of it is native. */
+async function bundle(name, outFile) {
+  const { build, defaultServerConditions } = await import("vite");
+  const resolve = { conditions: ["source", ...defaultServerConditions] };
+  await build({
+    root: join(root, "packages", name),
+    configFile: false,
+    logLevel: "warn",
+    resolve,
+    ssr: { resolve, noExternal: [/^@sillwood\//] },
+    build: {
+      ssr: "src/main.ts",
+      outDir: "dist",
+      target: "node20",
+      minify: false,
+      sourcemap: true,
+      rolldownOptions: { output: { entryFileNames: outFile, codeSplitting: false } },
+    },
+  });
+}
+
+const typescript = join(root, "node_modules/typescript/bin/tsc");
+
+/** Plain modules with declarations, for whoever wants the formulas without the house. */
+async function declare(name) {
+  const flags = ["--noEmit", "false", "--declaration", "--rewriteRelativeImportExtensions", "--outDir", `packages/${name}/dist`];
+  const code = await runNode([typescript, "-p", `packages/${name}`, ...flags, "--rootDir", `packages/${name}/src`]);
+  if (code !== 0) throw new Error(`tsc could not build packages/${name}`);
+}
+
+const products = {
+  web: {
+    sources: ["packages/web", "packages/bench", "packages/science"],
+    made: "packages/web/dist/index.html",
+    make: async () => (await import("vite")).build({ root: join(root, "packages/web"), logLevel: "warn" }),
+  },
+  server: {
+    sources: ["packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
+    made: "packages/server/dist/server.js",
+    make: () => bundle("server", "server.js"),
+  },
+  cli: {
+    sources: ["packages/cli", "packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
+    made: "packages/cli/dist/sillwood.js",
+    make: () => bundle("cli", "sillwood.js"),
+  },
+  science: {
+    sources: ["packages/science"],
+    made: "packages/science/dist/units/index.js",
+    make: () => declare("science"),
+  },
+};
+
+const shared = ["package-lock.json", "tsconfig.base.json", "tools/build.mjs"];
+const markOf = (name) => join(root, "packages", name, "dist/built-from.txt");
+const sourcesOf = (product) => fingerprint([...product.sources, ...shared], { alsoUntracked: true, without: notBuilt });
+
+function isFresh(name, product) {
+  const mark = markOf(name);
+  if (!existsSync(join(root, product.made)) || !existsSync(mark)) return false;
+  return readFileSync(mark, "utf8") === sourcesOf(product);
+}
+
+/** Builds the named products, or only those whose sources have changed since. */
+export async function build(names, { ifStale }) {
+  for (const name of names) {
+    const product = products[name];
+    if (ifStale && isFresh(name, product)) continue;
+    const start_ms = Date.now();
+    const from = sourcesOf(product);
+    await product.make();
+    if (!existsSync(join(root, product.made))) throw new Error(`building ${name} made no ${product.made}`);
+    writeFileSync(markOf(name), from);
+    console.log(`built ${name} in ${((Date.now() - start_ms) / 1000).toFixed(1)} s`);
+  }
+}
+
+/** What a running house needs; the science package is only built to be published. */
+export const running = ["web", "server", "cli"];
+
+const calledDirectly = process.argv[1] && realpathSync(process.argv[1]) === fileURLToPath(import.meta.url);
+if (calledDirectly) {
+  const words = process.argv.slice(2);
+  const names = words.filter((word) => word !== "--if-stale");
+  const unknown = names.find((name) => !(name in products));
+  if (unknown) {
+    console.error(`there is no product ${unknown}; expected ${Object.keys(products).join(", ")}`);
+    process.exit(2);
+  }
+  await build(names.length > 0 ? names : Object.keys(products), { ifStale: words.includes("--if-stale") });
+}

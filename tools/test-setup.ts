@@ -1,0 +1,6 @@
+import { Temporal } from "temporal-polyfill";
+
+// Node 20 has no Temporal, and browsers bring their own: tests see the same calls as the app does.
+if (!("Temporal" in globalThis)) {
+  Object.defineProperty(globalThis, "Temporal", { value: Temporal, configurable: true, writable: true });
+}

@@ -1,0 +1,42 @@
+// npm test [-- arguments of vitest]: every test of the house, from a fresh clone.
+import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { build, running } from "./build.mjs";
+import { installWhenNeeded } from "./install.mjs";
+import { browserTrouble, postgresTrouble, refuse, requirePrograms } from "./requirements.mjs";
+import { root, runNode } from "./run-program.mjs";
+import { tally } from "./tally.mjs";
+
+const start_ms = Date.now();
+const took = () => `${((Date.now() - start_ms) / 60_000).toFixed(1)} min`;
+
+requirePrograms();
+await installWhenNeeded();
+const trouble = browserTrouble() ?? postgresTrouble();
+if (trouble) refuse(trouble);
+try {
+  await build(running, { ifStale: true });
+} catch (error) {
+  refuse(`Building what the browser tests need failed: ${error.stack}`);
+}
+
+const folder = mkdtempSync(join(tmpdir(), "sillwood-test-"));
+const file = join(folder, "results.json");
+const vitest = join(root, "node_modules/vitest/vitest.mjs");
+const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
+const code = await runNode([vitest, "run", ...reporters, ...process.argv.slice(2)]);
+
+let results;
+try {
+  results = JSON.parse(readFileSync(file, "utf8"));
+} catch {
+  results = undefined;
+}
+rmSync(folder, { recursive: true, force: true });
+
+const { passed, failed, skipped, slowest } = tally(results, code);
+console.log(`\nSlowest files: ${slowest.join(", ")}`);
+console.log(`Took ${took()} with Node ${process.versions.node} on ${process.platform} ${process.arch}.`);
+console.log(`${passed} passed, ${failed} failed${skipped > 0 ? `, ${skipped} skipped` : ""}`);
+process.exit(failed > 0 ? 1 : 0);
