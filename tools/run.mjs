@@ -12,7 +12,11 @@ if (!existsSync(file)) {
   console.error(`there is no file ${file}`);
   process.exit(2);
 }
-const child = spawn(process.execPath, ["--conditions=source", "--expose-gc", "--import", import.meta.resolve("tsx"), file, ...args], {
-  stdio: "inherit",
-});
+const child = spawn(
+  process.execPath,
+  ["--conditions=source", "--expose-gc", "--import", import.meta.resolve("tsx"), file, ...args],
+  {
+    stdio: "inherit",
+  },
+);
 child.on("exit", (code, signal) => process.exit(code ?? 128 + (constants.signals[signal] ?? 0)));

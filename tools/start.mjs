@@ -15,7 +15,9 @@ try {
 }
 
 const given = process.argv.slice(2);
-const args = given.some((word) => word === "--book" || word.startsWith("--book=")) ? given : ["--demo", ...given];
+const args = given.some((word) => word === "--book" || word.startsWith("--book="))
+  ? given
+  : ["--demo", ...given];
 const sillwood = spawn(process.execPath, [join(root, "packages/cli/dist/sillwood.js"), "open", ...args], {
   cwd: root,
   stdio: ["inherit", "pipe", "inherit"],
