@@ -1,0 +1,39 @@
+/** The units that a name may end in (one unit per quantity; others live only where units are converted). */
+const units = new Set(
+  "C K Cd Ch Pa kPa W kW kWh J kJ MJ g mg ug kg L mL m cm mm um nm rad deg frac s ms min h d sqrtd n mol mmol umol S mS uS lx klx minor".split(
+    " ",
+  ),
+);
+
+const isUnit = (token: string) => units.has(token.replace(/[1-4]$/, "")) && token !== "per";
+
+/**
+ * Whether a name says its unit: the quantity in camelCase, then `_` and the unit, parts of it parted by `_` or `_per_`
+ * (`dli_mol_m2_d`, `slope_kPa_per_C`, `rate_per_d`). A constant in capitals may have more words before its unit.
+ */
+export function saysUnit(name: string): boolean {
+  const [quantity = "", ...tokens] = name.split("_");
+  if (quantity === "" || tokens.length === 0) return false;
+  if (/^[A-Z][A-Z0-9]*$/.test(quantity))
+    while (/^[A-Z0-9]{2,}$/.test(tokens[0] ?? "") && tokens.length > 1) tokens.shift();
+  const per = tokens.indexOf("per");
+  if ((per >= 0 && per === tokens.length - 1) || per !== tokens.lastIndexOf("per")) return false;
+  return tokens.every((token) => token === "per" || isUnit(token));
+}
+
+/** The closed list of numeric names without a unit: the first column of the tables under a heading with "unitless". */
+export function unitlessNames(quantities: string): ReadonlySet<string> {
+  const names = new Set<string>();
+  let depth = 0;
+  for (const line of quantities.split("\n")) {
+    const heading = /^(#+)\s+(.*)$/.exec(line);
+    if (heading) {
+      const level = heading[1]?.length ?? 0;
+      if (/unitless/i.test(heading[2] ?? "")) depth = level;
+      else if (level <= depth) depth = 0;
+    }
+    const cell = depth > 0 ? /^\|([^|]*)\|/.exec(line)?.[1] : undefined;
+    for (const [, name = ""] of cell?.matchAll(/`([^`]+)`/g) ?? []) names.add(name);
+  }
+  return names;
+}
