@@ -98,16 +98,27 @@ const tooLarge = (size_B: number): Problem => ({
 function envelopeProblems(json: unknown): Problem[] {
   const result = v.safeParse(envelopeSchema, json);
   if (result.success) return [];
-  return result.issues.map((issue) => {
-    const path = (issue.path ?? []).map((item) => String(item.key)).join(".");
-    return {
-      path,
-      message: issue.message,
-      ...valueShown(issue.input),
-      ...(issue.expected ? { limit: issue.expected } : {}),
-      ...(path.endsWith("_ms") ? { unit: "ms" } : {}),
-    };
-  });
+  // The schema stops at the first unknown field; a person wants to see them all.
+  const known = result.issues.filter((issue) => issue.expected !== "never");
+  return [...unknownFields(json), ...known.map(problemOf)];
+}
+
+function unknownFields(json: unknown): Problem[] {
+  if (json === null || typeof json !== "object" || Array.isArray(json)) return [];
+  return Object.entries(json)
+    .filter(([key]) => !Object.hasOwn(envelopeSchema.entries, key))
+    .map(([key, value]) => ({ path: key, message: `${key} is no field of an entry`, ...valueShown(value) }));
+}
+
+function problemOf(issue: v.InferIssue<typeof envelopeSchema>): Problem {
+  const path = (issue.path ?? []).map((item) => String(item.key)).join(".");
+  return {
+    path,
+    message: issue.message,
+    ...valueShown(issue.input),
+    ...(issue.expected ? { limit: issue.expected } : {}),
+    ...(path.endsWith("_ms") ? { unit: "ms" } : {}),
+  };
 }
 
 function correctsProblems(entry: Entry): Problem[] {

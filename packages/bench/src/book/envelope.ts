@@ -93,7 +93,6 @@ export const envelopeSchema = v.strictObject(
   },
   (issue) => {
     const key = String(issue.path?.at(-1)?.key ?? "entry");
-    if (issue.expected === "never") return `${key} is no field of an entry`;
     return issue.path ? `${key} is missing` : `entry is ${shown(issue.input)}; expected an object`;
   },
 );
