@@ -1,4 +1,3 @@
-import { createHash } from "node:crypto";
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { someEntries, testKinds } from "../../test/entry-maker.ts";
@@ -16,6 +15,7 @@ import {
   parseBucket,
   summaryOf,
 } from "./digest.ts";
+import { hexToBytes, sha256Hex } from "./hash.ts";
 
 const entries = [...someEntries(1, 30), ...someEntries(2, 30)];
 const refs = entries.map(({ entry, hash }) => ({ id: entry.id, hash }));
@@ -24,11 +24,11 @@ const readersOf = readersFrom(testKinds);
 describe("digest", () => {
   it("is the first 8 bytes of SHA-256 over id bytes and hash bytes", () => {
     const [ref] = refs as [(typeof refs)[0]];
-    const bytes = Buffer.from(ref.id.replaceAll("-", "") + ref.hash, "hex");
+    const bytes = hexToBytes(ref.id.replaceAll("-", "") + ref.hash);
     expect(bytes.length).toBe(48);
     expect(entryDigest(ref)).toEqual({
       n: 1,
-      h: createHash("sha256").update(bytes).digest("hex").slice(0, 16),
+      h: sha256Hex(bytes).slice(0, 16),
     });
   });
 
