@@ -16,3 +16,7 @@ export * from "./series.ts";
 export * from "./series-merge.ts";
 export * from "./sync.ts";
 export * from "./uuid.ts";
+export * from "./write.ts";
+export type { Effect, EffectName, Ending } from "./effects.ts";
+export { type AnyEntryKind, checkData, type EntryKind, type KindRegistry, kindRegistry } from "./kinds.ts";
+export { type FieldFacts, choice, count, day, id, quantity, text } from "./fields.ts";

@@ -1,5 +1,6 @@
 import type { Ending } from "../book/effects.ts";
 import type { EntryId, PlantId, Sha256 } from "../book/entry.ts";
+import type { RoundFacts } from "../round/round-facts.ts";
 import type { Reading } from "../working/reading.ts";
 import { type Medium, type Pot, rimArea_m2, USUAL_POT } from "./pot.ts";
 
@@ -18,6 +19,8 @@ export interface PlantFacts {
   readonly id: PlantId;
   /** The code on its label, never reused; undefined until one is given. */
   readonly number?: number;
+  /** When it got that number, as text that sorts in book order: of two plants with one number the earlier keeps it. */
+  readonly numberedAt?: string;
   readonly habit: Habit;
   readonly cultivar?: string;
   readonly batch?: string;
@@ -45,6 +48,7 @@ export interface PlantFacts {
   readonly photos: readonly { readonly file: Sha256; readonly at_ms: number; readonly entry: EntryId }[];
   readonly ended?: { readonly how: Ending; readonly at_ms: number };
   readonly notForSale?: boolean;
+  readonly rounds: RoundFacts;
 }
 
 /** Leaf area above each unit of pot opening for a trained tree in leaf. @source our assumption */

@@ -1,10 +1,19 @@
 import type { Entry } from "../book/entry.ts";
+import { foldRounds, noRounds } from "../round/round-facts.ts";
 import type { Measured, PlantFacts } from "./facts.ts";
 import { type Brought, type PlantMeasured, type Potted, plantKinds } from "./kinds.ts";
 
 /** The facts of a plant nobody has described yet: an entry about it arrived before the one that brings it in. */
 export function unmetPlant(id: PlantFacts["id"], at_ms: number): PlantFacts {
-  return { id, habit: "unknown", broughtAt_ms: at_ms, medium: "unknown", leavesKept_frac: 1, photos: [] };
+  return {
+    id,
+    habit: "unknown",
+    broughtAt_ms: at_ms,
+    medium: "unknown",
+    leavesKept_frac: 1,
+    photos: [],
+    rounds: noRounds,
+  };
 }
 
 /**
@@ -26,6 +35,7 @@ function foldKind(facts: PlantFacts, entry: Entry): PlantFacts {
       return {
         ...facts,
         ...defined(rest),
+        ...(rest.number === undefined ? {} : { numberedAt: numberedAt(entry) }),
         ...(pot ? { pot } : {}),
         medium: medium ?? "unknown",
         pottedAt_ms: at_ms,
@@ -34,7 +44,7 @@ function foldKind(facts: PlantFacts, entry: Entry): PlantFacts {
       };
     }
     case plantKinds.numbered.kind:
-      return { ...facts, number: (entry.data as { number: number }).number };
+      return { ...facts, number: (entry.data as { number: number }).number, numberedAt: numberedAt(entry) };
     case plantKinds.described.kind:
       return { ...facts, ...defined(entry.data as Partial<PlantFacts>) };
     case plantKinds.potted.kind: {
@@ -62,10 +72,14 @@ function foldKind(facts: PlantFacts, entry: Entry): PlantFacts {
       const { ended: _ended, ...open } = facts;
       return open;
     }
-    default:
-      return facts;
+    default: {
+      const rounds = foldRounds(facts.rounds, entry);
+      return rounds === facts.rounds ? facts : { ...facts, rounds };
+    }
   }
 }
+
+const numberedAt = ({ at_ms, clock, id }: Entry) => `${String(at_ms).padStart(16, "0")}/${clock}/${id}`;
 
 /** Leaves out keys that are present but undefined. */
 function defined<T extends object>(value: T): { [Key in keyof T]: Exclude<T[Key], undefined> } {

@@ -1,0 +1,4 @@
+export { emptyHouse, type House, houseKinds } from "./house.ts";
+export { type Change, createLedger, type Ledger, type LedgerOptions } from "./ledger.ts";
+export type { PlantEvent, PlantState, Runner } from "./plant-run.ts";
+export type { Idle, Record } from "./records.ts";

@@ -1,0 +1,213 @@
+import type { Entry, EntryId, PlantId } from "../book/entry.ts";
+import { type KindRegistry, kindRegistry } from "../book/kinds.ts";
+import type { AnyCraft } from "../crafts/craft.ts";
+import type { AirAt } from "../places/ahead.ts";
+import { airDays } from "../places/air-day.ts";
+import { mergeRecords, type Records, rowsOfSeries, type SeriesRow } from "../places/records.ts";
+import type { Site } from "../places/site.ts";
+import { type Calendar, calendarOf } from "../places/time.ts";
+import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
+import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
+import { inBookOrder, type Record, recordBook } from "./records.ts";
+import { type Timeline, timeline } from "./timeline.ts";
+
+export interface LedgerOptions {
+  readonly crafts: readonly AnyCraft[];
+  /** Taken until the book says where its benches stand. */
+  readonly site: Site;
+  /** Entries that happened later are unseen. */
+  readonly at_ms?: number;
+}
+
+/** What changed in the numbers after entries or files came. */
+export type Change = { readonly plants: ReadonlySet<PlantId>; readonly house: boolean };
+
+/**
+ * The folded book. It takes entries and files in any order and gives the same state; only what an entry touches is run again,
+ * from the last checkpoint before it.
+ */
+export interface Ledger {
+  readonly crafts: readonly AnyCraft[];
+  readonly kinds: KindRegistry;
+  add(entries: readonly Entry[]): Change;
+  /** The text of a series part whose hash an entry names. A part that can't be read counts as missing and is reported. */
+  addSeries(file: string, text: string): Change;
+  /** Raised by every change. */
+  readonly revision: number;
+  house(): House;
+  readonly calendar: Calendar;
+  airAt: AirAt;
+  /** All plants ever brought in, also ended ones, in the order they came. */
+  plants(): readonly PlantId[];
+  /** After the last entry. */
+  lastState(plant: PlantId): PlantState | undefined;
+  /** At an instant after the last entry; earlier instants are asked of a ledger made with `at_ms`. */
+  stateAt(plant: PlantId, now_ms: number): PlantState | undefined;
+  runner(): Runner;
+  record(id: EntryId): Record | undefined;
+  records(): Iterable<Record>;
+  eventsOf(plant: PlantId): readonly PlantEvent[];
+  /** Series that an entry names and whose file is not here yet. */
+  missing(): Records["missing"];
+  /** Series files that could not be read, with the reason. */
+  readonly unreadable: ReadonlyMap<string, string>;
+  assumed(key: string): number;
+  readonly twins: ReadonlySet<EntryId>;
+  readonly entries_n: number;
+}
+
+export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }: LedgerOptions): Ledger {
+  const kinds = kindRegistry([...houseKinds, ...crafts.flatMap((craft) => craft.kinds)]);
+  const defaults = new Map(
+    crafts.flatMap((craft) => craft.assumptions).map(({ key, value }) => [key, value]),
+  );
+  const book = recordBook(kinds);
+  const files = new Map<string, readonly SeriesRow[]>();
+  const unreadable = new Map<string, string>();
+  const plants = new Map<PlantId, Timeline>();
+  /** Where each acting plant entry lies, so that a correction finds it again. */
+  const lain = new Map<EntryId, readonly string[]>();
+  const houseEntries = new Map<EntryId, Entry>();
+  let revision = 0;
+  let roster: readonly PlantId[] | undefined;
+  let scene: { house: House; records: Records; calendar: Calendar; airAt: AirAt; runner: Runner } | undefined;
+
+  function houseNow(): House {
+    let house = emptyHouse(site);
+    for (const entry of [...houseEntries.values()].sort(inBookOrder)) {
+      if (allowed(entry, house)) house = foldHouse(house, entry);
+    }
+    return house;
+  }
+
+  function setScene() {
+    const house = houseNow();
+    const calendar = calendarOf(house.places.site.zone);
+    const records = mergeRecords(house.places.series, (file) => files.get(file), calendar.dateOf, at_ms);
+    const airAt = airDays(house.places, records, calendar);
+    const runner = plantRunner({ crafts, calendar, airAt, site: house.places.site, assumed });
+    scene = { house, records, calendar, airAt, runner };
+    return scene;
+  }
+  const sceneNow = () => scene ?? setScene();
+  const assumed = (key: string): number => {
+    const value = scene?.house.people.assumptions.get(key) ?? defaults.get(key);
+    if (value === undefined) throw new Error(`no assumption is called ${key}`);
+    return value;
+  };
+
+  /** A helper's entry of a kind that only the grower may act on is kept as a request. */
+  function allowed(entry: Entry, house: House): boolean {
+    return (
+      !kinds.find(entry.kind)?.growerOnly ||
+      house.people.roles.get(entry.by) === "grower" ||
+      house.people.roles.size === 0
+    );
+  }
+
+  /** Kinds of house entries that a plant's history does not depend on: they leave its runs as they are. */
+  const APART = /^(supply|batch|cultivar|round|book)\./;
+
+  /** Every plant has to be run again: places, people, weather or assumptions changed. */
+  function forgetRuns() {
+    scene = undefined;
+    for (const line of plants.values()) line.rerunFrom(0);
+  }
+
+  function lay(id: EntryId): { plants: readonly string[]; house: "no" | "apart" | "runs" } {
+    const { acting, kind, standing } = book.get(id) as Record;
+    const before = lain.get(id) ?? [];
+    for (const plant of before) plants.get(plant as PlantId)?.remove(id);
+    const weight = APART.test(standing.first.kind) ? "apart" : "runs";
+    const was = houseEntries.delete(id) ? weight : "no";
+    if (!acting || !kind || acting.at_ms > at_ms) {
+      lain.delete(id);
+      return { plants: before, house: was };
+    }
+    if (kind.subject !== "plant") {
+      houseEntries.set(id, acting);
+      return { plants: before, house: weight };
+    }
+    for (const plant of acting.on) {
+      let line = plants.get(plant as PlantId);
+      if (!line) {
+        line = timeline(plant as PlantId);
+        plants.set(plant as PlantId, line);
+      }
+      line.insert({ entry: acting, kind });
+    }
+    lain.set(id, acting.on);
+    return { plants: [...before, ...acting.on], house: was };
+  }
+
+  const roleBlocked = (event: PlantEvent) => !event.kind.growerOnly || allowed(event.entry, sceneNow().house);
+
+  return {
+    crafts,
+    kinds,
+    add(entries) {
+      const changed = book.add(entries);
+      roster = undefined;
+      const ids = changed === "all" ? [...book.all()].map((record) => record.standing.first.id) : changed;
+      const touched = new Set<PlantId>();
+      let house = false;
+      let runs = false;
+      for (const id of ids) {
+        if (!book.get(id)) continue;
+        const laid = lay(id);
+        for (const plant of laid.plants) touched.add(plant as PlantId);
+        house ||= laid.house !== "no";
+        runs ||= laid.house === "runs";
+      }
+      if (runs) forgetRuns();
+      else if (house && scene) scene = { ...scene, house: houseNow() };
+      revision++;
+      return { plants: runs ? new Set(plants.keys()) : touched, house };
+    },
+    addSeries(file, text) {
+      try {
+        files.set(file, rowsOfSeries(text));
+      } catch (error) {
+        unreadable.set(file, (error as Error).message);
+      }
+      forgetRuns();
+      revision++;
+      return { plants: new Set(plants.keys()), house: true };
+    },
+    get revision() {
+      return revision;
+    },
+    house: () => sceneNow().house,
+    get calendar() {
+      return sceneNow().calendar;
+    },
+    airAt: (spot, date) => sceneNow().airAt(spot, date),
+    plants() {
+      // Ids hold the time at which they were made, so that sorting them gives the order in which plants came.
+      roster ??= [...plants.entries()]
+        .filter(([, line]) => line.brought())
+        .map(([plant]) => plant)
+        .sort();
+      return roster;
+    },
+    lastState: (plant) => plants.get(plant)?.last(sceneNow().runner, roleBlocked),
+    stateAt(plant, now_ms) {
+      const state = plants.get(plant)?.last(sceneNow().runner, roleBlocked);
+      return state && sceneNow().runner.advance(state, now_ms);
+    },
+    runner: () => sceneNow().runner,
+    record: (id) => book.get(id),
+    records: () => book.all(),
+    eventsOf: (plant) => plants.get(plant)?.events() ?? [],
+    missing: () => sceneNow().records.missing,
+    unreadable,
+    assumed: (key) => {
+      sceneNow();
+      return assumed(key);
+    },
+    twins: book.twins,
+    get entries_n() {
+      return book.size;
+    },
+  };
+}

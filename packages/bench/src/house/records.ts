@@ -1,0 +1,133 @@
+import { CORRECTED, entryInForce, type Standing, standing } from "../book/correct.ts";
+import type { Entry, EntryId } from "../book/entry.ts";
+import { entryHash } from "../book/hash.ts";
+import type { AnyEntryKind, KindRegistry } from "../book/kinds.ts";
+import { checkData } from "../book/kinds.ts";
+import {
+  type CorrectedTime,
+  compareClock,
+  compareOrder,
+  correctedTime,
+  type DeviceClock,
+} from "../book/order.ts";
+
+/** Why an entry that is in the book does not act. */
+export type Idle = "withdrawn" | "newer" | "request" | "broken";
+
+/** A first entry with what was said about it since, and how it stands now. */
+export interface Record {
+  readonly standing: Standing;
+  readonly kind: AnyEntryKind | undefined;
+  /** The entry as it acts: corrected content, lifted shape, corrected time. Undefined while it does not act. */
+  readonly acting?: Entry;
+  readonly idle?: Idle;
+}
+
+/**
+ * Turns the set of entries into records, whatever order they came in. Corrections, twins under one id and clock reports are
+ * settled here, so that the folds see one plain entry each.
+ */
+export interface RecordBook {
+  /** Takes entries; returns the ids of first entries whose record changed, or "all" when clock reports moved times. */
+  add(entries: readonly Entry[]): ReadonlySet<EntryId> | "all";
+  get(id: EntryId): Record | undefined;
+  all(): Iterable<Record>;
+  readonly size: number;
+  /** Entries that came under one id with different content. */
+  readonly twins: ReadonlySet<EntryId>;
+}
+
+export const DEVICE_CLOCK = "device.clock";
+
+export function recordBook(kinds: KindRegistry): RecordBook {
+  const firsts = new Map<EntryId, Entry>();
+  const corrections = new Map<EntryId, Entry[]>();
+  const correctionIds = new Map<EntryId, Entry>();
+  const reports = new Map<EntryId, Entry>();
+  const twins = new Set<EntryId>();
+  const records = new Map<EntryId, Record>();
+  let timeOf: CorrectedTime = correctedTime([]);
+
+  /** Of two contents under one id the smaller hash counts, on every replica alike. */
+  function chosen(before: Entry | undefined, next: Entry): Entry | undefined {
+    if (!before) return next;
+    const [a, b] = [entryHash(before), entryHash(next)];
+    if (a === b) return undefined;
+    twins.add(next.id);
+    return b < a ? next : undefined;
+  }
+
+  function settle(id: EntryId): void {
+    const first = firsts.get(id);
+    if (!first) return;
+    records.set(id, recordOf(first, corrections.get(id) ?? [], kinds, timeOf));
+  }
+
+  return {
+    add(entries) {
+      const changed = new Set<EntryId>();
+      let clocksMoved = false;
+      for (const entry of entries) {
+        if (entry.kind === CORRECTED) {
+          const kept = chosen(correctionIds.get(entry.id), entry);
+          if (!kept) continue;
+          correctionIds.set(entry.id, kept);
+          for (const id of kept.corrects ?? []) {
+            const others = (corrections.get(id) ?? []).filter((other) => other.id !== kept.id);
+            corrections.set(id, [...others, kept].sort(compareClock));
+            changed.add(id);
+          }
+          continue;
+        }
+        const kept = chosen(firsts.get(entry.id), entry);
+        if (!kept) continue;
+        firsts.set(entry.id, kept);
+        changed.add(entry.id);
+        if (entry.kind === DEVICE_CLOCK) {
+          reports.set(entry.id, kept);
+          clocksMoved = true;
+        }
+      }
+      if (!clocksMoved) {
+        for (const id of changed) settle(id);
+        return changed;
+      }
+      timeOf = correctedTime(
+        [...reports.values()].map(({ clock, id, data }) => ({
+          clock,
+          id,
+          data: data as unknown as DeviceClock,
+        })),
+      );
+      for (const id of firsts.keys()) settle(id);
+      return "all";
+    },
+    get: (id) => records.get(id),
+    all: () => records.values(),
+    get size() {
+      return firsts.size;
+    },
+    twins,
+  };
+}
+
+function recordOf(
+  first: Entry,
+  corrections: readonly Entry[],
+  kinds: KindRegistry,
+  timeOf: CorrectedTime,
+): Record {
+  const kind = kinds.find(first.kind);
+  const stand = standing(first, corrections);
+  if (!kind || stand.content.v > kind.v) return { standing: stand, kind, idle: "newer" };
+  const inForce = entryInForce(stand);
+  if (!inForce) return { standing: stand, kind, idle: "withdrawn" };
+  const data = inForce.v < kind.v ? (kind.upcast?.(inForce.v, inForce.data) ?? inForce.data) : inForce.data;
+  // A first entry passed the gate with its data; what a correction holds is checked here, where its kind is known.
+  if (stand.versions.length > 1 && checkData(kind, data).length > 0)
+    return { standing: stand, kind, idle: "broken" };
+  return { standing: stand, kind, acting: { ...inForce, data, at_ms: timeOf(inForce) } };
+}
+
+/** Sorts records into the one order of the book. */
+export const inBookOrder = (a: Entry, b: Entry): number => compareOrder(a, b);

@@ -1,0 +1,91 @@
+import type { EntryId, PlantId } from "../book/entry.ts";
+import { plantKinds } from "../plants/kinds.ts";
+import type { PlantEvent, PlantState, Runner } from "./plant-run.ts";
+import { inBookOrder } from "./records.ts";
+
+/** A checkpoint every so many events: few to run again, few to keep (our choice, measured in benchmarks). */
+const EVERY_n = 8;
+
+/** The events of one plant in book order, and the states kept along them. */
+export interface Timeline {
+  insert(event: PlantEvent): void;
+  remove(id: EntryId): void;
+  /** States from the event at this index on are forgotten. */
+  rerunFrom(index: number): void;
+  events(): readonly PlantEvent[];
+  /** Whether an entry brings the plant in; others may have arrived before it. */
+  brought(): boolean;
+  /** The state after the last event that acts. */
+  last(runner: Runner, acts: (event: PlantEvent) => boolean): PlantState | undefined;
+}
+
+export function timeline(plant: PlantId): Timeline {
+  const events: PlantEvent[] = [];
+  /** State after `events[0..after_n)`, ascending; the last may lie at any place, the others every EVERY_n events. */
+  let kept: { readonly after_n: number; readonly state: PlantState | undefined }[] = [];
+  let sorted = true;
+
+  function sort() {
+    if (sorted) return;
+    events.sort((a, b) => inBookOrder(a.entry, b.entry));
+    sorted = true;
+  }
+  function rerunFrom(index: number) {
+    while (kept.length > 0 && (kept[kept.length - 1] as { after_n: number }).after_n > index) kept.pop();
+  }
+  function placeOf(event: PlantEvent): number {
+    let low = 0;
+    let high = events.length;
+    while (low < high) {
+      const middle = (low + high) >> 1;
+      if (inBookOrder((events[middle] as PlantEvent).entry, event.entry) < 0) low = middle + 1;
+      else high = middle;
+    }
+    return low;
+  }
+
+  return {
+    insert(event) {
+      const last = events[events.length - 1];
+      if (kept.length === 0) {
+        // Nothing has been run yet (a book being read): sort once, later.
+        sorted &&= !last || inBookOrder(last.entry, event.entry) < 0;
+        events.push(event);
+        return;
+      }
+      sort();
+      const index = placeOf(event);
+      events.splice(index, 0, event);
+      rerunFrom(index);
+    },
+    remove(id) {
+      sort();
+      const index = events.findIndex((event) => event.entry.id === id);
+      if (index < 0) return;
+      events.splice(index, 1);
+      rerunFrom(index);
+    },
+    rerunFrom,
+    events() {
+      sort();
+      return events;
+    },
+    brought: () => events.some((event) => event.entry.kind === plantKinds.brought.kind),
+    last(runner, acts) {
+      sort();
+      const from = kept[kept.length - 1];
+      let state = from?.state;
+      const start = from?.after_n ?? 0;
+      if (start === events.length) return state;
+      for (let i = start; i < events.length; i++) {
+        const event = events[i] as PlantEvent;
+        if (acts(event)) state = runner.happen(state, event, plant);
+        if ((i + 1) % EVERY_n === 0) kept.push({ after_n: i + 1, state });
+      }
+      if (events.length % EVERY_n !== 0) kept.push({ after_n: events.length, state });
+      // The end of an earlier run lies between two checkpoints: it is not worth keeping any more.
+      kept = kept.filter(({ after_n }, i) => i === kept.length - 1 || after_n % EVERY_n === 0);
+      return state;
+    },
+  };
+}

@@ -1,0 +1,182 @@
+import type { PlantId } from "../book/entry.ts";
+import type { Outlook, Outward } from "../crafts/craft.ts";
+import type { Ledger, PlantState } from "../house/index.ts";
+import { addDays, weekdayOf } from "../places/time.ts";
+import type { PlantFacts } from "../plants/facts.ts";
+import type { Held } from "../round/pages.ts";
+import type { Limit, Task } from "../round/task.ts";
+import type { Language, Say, UnitSystem } from "../words/say.ts";
+import { sayFor } from "../words/say-for.ts";
+import { nameBook } from "./names.ts";
+
+/** When and how a page is asked for. Time is an argument: the same book gives the same page on every device. */
+export interface Asked {
+  readonly now_ms: number;
+  readonly language: Language;
+  readonly units: UnitSystem;
+  /** Zone in which the person reads; the site's when left out. */
+  readonly zone?: string;
+}
+
+/** One plant as all crafts see it now: what to do, what is held and by whom. */
+export interface PlantView {
+  readonly plant: PlantId;
+  readonly facts: PlantFacts;
+  readonly state: PlantState;
+  readonly outward: Outward;
+  readonly outlooks: readonly { readonly craft: string; readonly outlook: Outlook }[];
+  readonly limits: readonly Limit[];
+  /** Free to be done. */
+  readonly tasks: readonly Task[];
+  readonly held: readonly Held[];
+}
+
+/** A ledger asked at one moment in one language: pages are drawn from it. */
+export interface Desk {
+  readonly ledger: Ledger;
+  readonly now_ms: number;
+  readonly say: Say;
+  numberOf(id: string): string;
+  view(plant: PlantId): PlantView | undefined;
+  /** Plants that are alive, in book order. */
+  living(): readonly PlantId[];
+  facts(plant: PlantId): PlantFacts | undefined;
+}
+
+/** Days that forecasts look ahead. */
+export const AHEAD_d = 30;
+
+export function deskAt(ledger: Ledger, asked: Asked): Desk {
+  const { now_ms, language, units } = asked;
+  const names = nameBook(ledger, language);
+  const say = sayFor({
+    language,
+    units,
+    zone: asked.zone ?? ledger.house().places.site.zone,
+    nameOf: names.nameOf,
+  });
+  const views = new Map<PlantId, PlantView | undefined>();
+  const states = new Map<PlantId, PlantState | undefined>();
+  const pooled = new Map<string, readonly ReadonlyMap<PlantId, unknown>[]>();
+  const visits_ms = visitsAhead(ledger, now_ms);
+  const today = ledger.calendar.dateOf(now_ms);
+  const datesAhead = Array.from({ length: AHEAD_d + 1 }, (_, i) => addDays(today, i));
+
+  function state(plant: PlantId): PlantState | undefined {
+    if (!states.has(plant)) states.set(plant, ledger.stateAt(plant, now_ms));
+    return states.get(plant);
+  }
+  const benchOf = (facts: PlantFacts) => ledger.house().places.benchOfSpot.get(facts.spot ?? "") ?? "";
+
+  const byBench = (() => {
+    let groups: Map<string, PlantId[]> | undefined;
+    return (bench: string) => {
+      if (!groups) {
+        groups = new Map();
+        for (const plant of ledger.plants()) {
+          const facts = ledger.lastState(plant)?.facts;
+          if (!facts || facts.ended) continue;
+          const key = benchOf(facts);
+          const group = groups.get(key);
+          if (group) group.push(plant);
+          else groups.set(key, [plant]);
+        }
+      }
+      return groups.get(bench) ?? [];
+    };
+  })();
+
+  /** What the plants of one bench tell one another, craft by craft; worked out once a bench. */
+  function poolOf(bench: string): readonly ReadonlyMap<PlantId, unknown>[] {
+    let pools = pooled.get(bench);
+    if (!pools) {
+      const states = byBench(bench).flatMap((plant) => state(plant) ?? []);
+      pools = ledger.crafts.map((craft, i) =>
+        craft.pool
+          ? craft.pool(
+              states.map(({ facts, slices }) => ({ plant: facts, slice: slices[i] })),
+              now_ms,
+            )
+          : new Map(),
+      );
+      pooled.set(bench, pools);
+    }
+    return pools;
+  }
+
+  function outwardOf(now: PlantState, craft_n: number): Outward {
+    const { facts } = now;
+    return {
+      ...ledger.runner().sight(now),
+      now_ms,
+      visits_ms,
+      pooled: poolOf(benchOf(facts))[craft_n]?.get(facts.id),
+      seed: `${facts.id}/${today}`,
+      say,
+      datesAhead,
+    };
+  }
+
+  function look(plant: PlantId): PlantView | undefined {
+    const now = state(plant);
+    if (!now) return undefined;
+    const { facts } = now;
+    const outward = outwardOf(now, 0);
+    if (facts.ended)
+      return { plant, facts, state: now, outward, outlooks: [], limits: [], tasks: [], held: [] };
+    const outlooks = ledger.crafts.map((craft, i) => ({
+      craft: craft.name,
+      outlook: craft.outlook(now.slices[i], outwardOf(now, i)),
+    }));
+    const limits = ledger.crafts.flatMap((craft, i) => craft.limits(now.slices[i], outward, say));
+    const allowedToday = new Set(
+      facts.rounds.overrode
+        .filter(({ at_ms }) => ledger.calendar.dateOf(at_ms) === today)
+        .map(({ work }) => work),
+    );
+    const tasks: Task[] = [];
+    const held: Held[] = [];
+    for (const task of outlooks.flatMap(({ outlook }) => outlook.tasks)) {
+      const limit = limits.find(
+        (one) => forbids(one, task, now_ms) && (one.firm || !allowedToday.has(task.work)),
+      );
+      if (limit) held.push({ task, limit });
+      else tasks.push(task);
+    }
+    return { plant, facts, state: now, outward, outlooks, limits, tasks, held };
+  }
+
+  return {
+    ledger,
+    now_ms,
+    say,
+    numberOf: names.numberOf,
+    view(plant) {
+      if (!views.has(plant)) views.set(plant, look(plant));
+      return views.get(plant);
+    },
+    living: () => ledger.plants().filter((plant) => !ledger.lastState(plant)?.facts.ended),
+    facts: (plant) => ledger.lastState(plant)?.facts,
+  };
+}
+
+const forbids = (limit: Limit, task: Task, now_ms: number) =>
+  limit.work === task.work &&
+  limit.from_ms <= now_ms &&
+  (limit.until_ms === undefined || limit.until_ms > now_ms);
+
+/** Instants of the coming rounds by the grower's habit, without the days of absence. */
+function visitsAhead(ledger: Ledger, now_ms: number): number[] {
+  const { places, absences } = ledger.house();
+  const { weekdays, hour_h = 7.5 } = places.habits;
+  const visits: number[] = [];
+  const today = ledger.calendar.dateOf(now_ms);
+  for (let ahead_d = 0; ahead_d <= AHEAD_d; ahead_d++) {
+    const date = addDays(today, ahead_d);
+    if (!weekdays.includes(weekdayOf(date))) continue;
+    const at_ms = ledger.calendar.hour_ms(date, hour_h);
+    if (at_ms > now_ms && !absences.some((away) => away.from_ms <= at_ms && at_ms < away.to_ms))
+      visits.push(at_ms);
+  }
+  return visits;
+}

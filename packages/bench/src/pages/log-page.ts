@@ -1,0 +1,132 @@
+import { parseClock } from "../book/clock.ts";
+import type { Content } from "../book/correct.ts";
+import type { Entry, EntryId } from "../book/entry.ts";
+import type { AnyEntryKind } from "../book/kinds.ts";
+import { inBookOrder, type Record } from "../house/records.ts";
+import type { LogFilter, LogLine } from "../round/pages.ts";
+import type { Desk } from "./desk.ts";
+import { pageWords } from "./words.ts";
+
+/** An entry typed so long after it happened says "written later" (our choice). */
+const LATER_ms = 6 * 3_600_000;
+const USUAL_MOST_n = 200;
+
+/** The book as a log, newest first: who, when, which pot, one sentence; corrections ruled through, never erased. */
+export function logPage(desk: Desk, filter: LogFilter = {}): readonly LogLine[] {
+  const { ledger } = desk;
+  const records = filter.plant ? plantRecords(desk, filter.plant) : [...ledger.records()];
+  const timed = records
+    .map((record) => ({
+      record,
+      at: record.acting ?? { ...record.standing.first, at_ms: record.standing.content.at_ms },
+    }))
+    .filter(({ record, at }) => matches(desk, record, at, filter))
+    .sort((a, b) => inBookOrder(b.at, a.at));
+  return timed.slice(0, filter.most_n ?? USUAL_MOST_n).map(({ record, at }) => lineOf(desk, record, at));
+}
+
+/** One line by id, for the screen that puts it right. */
+export function logLine(desk: Desk, id: EntryId): LogLine | undefined {
+  const record = desk.ledger.record(id);
+  return record && lineOf(desk, record, record.acting ?? record.standing.first);
+}
+
+function plantRecords(desk: Desk, plant: NonNullable<LogFilter["plant"]>): Record[] {
+  const acting = desk.ledger.eventsOf(plant).flatMap(({ entry }) => desk.ledger.record(entry.id) ?? []);
+  // Withdrawn entries no longer lie on the plant's line but stay in its log.
+  const idle = [...desk.ledger.records()].filter(
+    ({ acting, standing }) => !acting && standing.content.on.includes(plant),
+  );
+  return [...acting, ...idle];
+}
+
+function matches(desk: Desk, { standing, kind }: Record, at: Entry, filter: LogFilter): boolean {
+  if (
+    at.at_ms > desk.now_ms &&
+    filter.to_ms === undefined &&
+    at.atFrom === "clock" &&
+    at.at_ms > desk.now_ms + LATER_ms
+  )
+    return false;
+  if (filter.craft && kind?.kind.split(".")[0] !== filter.craft) return false;
+  if (filter.by && standing.first.by !== filter.by) return false;
+  if (filter.from_ms !== undefined && at.at_ms < filter.from_ms) return false;
+  return filter.to_ms === undefined || at.at_ms < filter.to_ms;
+}
+
+function lineOf(desk: Desk, { standing, kind, idle, acting }: Record, at: Entry): LogLine {
+  const { say, ledger } = desk;
+  const words = pageWords(say);
+  const { first, versions } = standing;
+  const sentence = (content: Content) => sentenceOf(kind, content, desk, first);
+  const earlier = versions
+    .slice(0, -1)
+    .map(({ said, content, state }, i) => ({ said, content, state, next: versions[i + 1] }))
+    .filter(({ state, next }) => state !== "withdrawn" && next?.state !== "restored")
+    .map(({ said, content }) => ({
+      said: sentence(content),
+      by: say.name(said.by),
+      at_ms: writtenAt_ms(said),
+    }));
+  const refused =
+    kind?.growerOnly &&
+    acting &&
+    ledger.house().people.roles.get(first.by) !== "grower" &&
+    ledger.house().people.roles.size > 0;
+  const state =
+    idle === "newer" || idle === "broken"
+      ? "newer"
+      : idle === "withdrawn"
+        ? "withdrawn"
+        : refused
+          ? "request"
+          : "in force";
+  const on = standing.content.on;
+  const written_ms = writtenAt_ms(first);
+  return {
+    id: first.id,
+    kind: first.kind,
+    at_ms: at.at_ms,
+    date: ledger.calendar.dateOf(at.at_ms),
+    time: say.time(at.at_ms),
+    on:
+      on.length === 1
+        ? say.name(on[0] as string)
+        : kind?.subject === "plant"
+          ? words.plants(on.length)
+          : say.list(on.map((id) => say.name(id))),
+    onIds: on,
+    ...(state === "withdrawn"
+      ? {}
+      : { said: state === "newer" ? words.newer() : sentence(standing.content) }),
+    ruledThrough:
+      state === "withdrawn"
+        ? [
+            ...earlier,
+            {
+              said: sentence(standing.content),
+              by: say.name((versions[versions.length - 1] ?? { said: first }).said.by),
+              at_ms: written_ms,
+            },
+          ].slice(-4)
+        : earlier,
+    by: say.name(first.by),
+    ...(written_ms - at.at_ms > LATER_ms ? { writtenLater: words.writtenLater(say.day(written_ms)) } : {}),
+    state,
+    data: standing.content.data,
+    files: first.files ?? [],
+  };
+}
+
+function sentenceOf(kind: AnyEntryKind | undefined, content: Content, desk: Desk, first: Entry): string {
+  if (!kind || content.v > kind.v) return pageWords(desk.say).newer();
+  const data = content.v < kind.v ? (kind.upcast?.(content.v, content.data) ?? content.data) : content.data;
+  try {
+    return kind.sentence(data, desk.say, first);
+  } catch {
+    return pageWords(desk.say).unmet();
+  }
+}
+
+/** When an entry was written: its logical clock, which never goes back. */
+const writtenAt_ms = ({ clock, at_ms }: Entry) => parseClock(clock)?.at_ms ?? at_ms;

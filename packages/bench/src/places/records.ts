@@ -1,0 +1,135 @@
+import { parseSeries } from "../book/series.ts";
+import type { WeatherDay } from "./ahead.ts";
+import type { SeriesPart } from "./places.ts";
+
+/** One row of a series as its file holds it. */
+export interface SeriesRow {
+  readonly at_ms: number;
+  /** By quantity name with unit; a value that was not measured is absent. */
+  readonly values: Readonly<Record<string, number>>;
+}
+
+/** The rows of a file by content hash; undefined while the file is not here yet. */
+export type RowsOf = (file: string) => readonly SeriesRow[] | undefined;
+
+/** Means over the hours of one local day at a logged bench. */
+export interface LoggedDay {
+  readonly hours: readonly {
+    readonly from_ms: number;
+    readonly air_C?: number;
+    readonly humidity_frac?: number;
+    readonly ppfd_umol_m2_s?: number;
+  }[];
+}
+
+/** Weather by local date, and logger means by bench and date, merged from all parts that are here. */
+export interface Records {
+  readonly weather: ReadonlyMap<string, WeatherDay>;
+  readonly forecast: ReadonlyMap<string, WeatherDay>;
+  readonly lastWeatherDate?: string;
+  logged(bench: string, date: string): LoggedDay | undefined;
+  /** Parts whose files have not arrived: numbers that rest on them wait. */
+  readonly missing: readonly SeriesPart[];
+}
+
+/** @throws SeriesError when the text is no series part */
+export function rowsOfSeries(text: string): SeriesRow[] {
+  const { quantities, at_ms, values } = parseSeries(text);
+  return at_ms.map((at, row) => ({
+    at_ms: at,
+    values: Object.fromEntries(
+      quantities.flatMap((name, i) =>
+        typeof values[i]?.[row] === "number" ? [[name, values[i][row] as number]] : [],
+      ),
+    ),
+  }));
+}
+
+const HOUR_ms = 3_600_000;
+
+/**
+ * Merges parts of one name by instant (the later clock wins) and sorts them into days.
+ *
+ * @param until_ms rows after this instant are unseen (the past is asked again)
+ */
+export function mergeRecords(
+  parts: readonly SeriesPart[],
+  rowsOf: RowsOf,
+  dateOf: (at_ms: number) => string,
+  until_ms: number,
+): Records {
+  const weather = new Map<string, WeatherDay>();
+  const forecast = new Map<string, WeatherDay>();
+  const logged = new Map<string, Map<number, Record<string, { sum: number; n: number }>>>();
+  const missing: SeriesPart[] = [];
+  for (const part of [...parts].sort((a, b) => (a.clock < b.clock ? -1 : 1))) {
+    const rows = rowsOf(part.file);
+    if (!rows) {
+      missing.push(part);
+      continue;
+    }
+    for (const row of rows) {
+      if (part.what === "logger") {
+        if (row.at_ms > until_ms) continue;
+        for (const bench of part.benches) addLogged(logged, `${bench}|${dateOf(row.at_ms)}`, row);
+        continue;
+      }
+      if (part.what === "weather" && row.at_ms > until_ms) continue;
+      const day = weatherOf(row.values);
+      if (day) (part.what === "weather" ? weather : forecast).set(dateOf(row.at_ms), day);
+    }
+  }
+  const dates = [...weather.keys()].sort();
+  const lastWeatherDate = dates[dates.length - 1];
+  return {
+    weather,
+    forecast,
+    ...(lastWeatherDate ? { lastWeatherDate } : {}),
+    missing,
+    logged: (bench, date) => {
+      const hours = logged.get(`${bench}|${date}`);
+      return (
+        hours && {
+          hours: [...hours].sort(([a], [b]) => a - b).map(([from_ms, sums]) => ({ from_ms, ...means(sums) })),
+        }
+      );
+    },
+  };
+}
+
+function addLogged(
+  logged: Map<string, Map<number, Record<string, { sum: number; n: number }>>>,
+  key: string,
+  row: SeriesRow,
+) {
+  let hours = logged.get(key);
+  if (!hours) {
+    hours = new Map();
+    logged.set(key, hours);
+  }
+  const hour_ms = Math.floor(row.at_ms / HOUR_ms) * HOUR_ms;
+  const sums = hours.get(hour_ms) ?? {};
+  for (const [name, value] of Object.entries(row.values)) {
+    const before = sums[name] ?? { sum: 0, n: 0 };
+    sums[name] = { sum: before.sum + value, n: before.n + 1 };
+  }
+  hours.set(hour_ms, sums);
+}
+
+const means = (sums: Record<string, { sum: number; n: number }>) =>
+  Object.fromEntries(Object.entries(sums).map(([name, { sum, n }]) => [name, sum / n]));
+
+function weatherOf(values: SeriesRow["values"]): WeatherDay | undefined {
+  const { tMax_C, tMin_C, rain_mm, wind_m_s, humidity_frac, radiation_MJ_m2_d } = values as {
+    readonly [name: string]: number | undefined;
+  };
+  if (tMax_C === undefined || tMin_C === undefined || tMax_C < tMin_C) return undefined;
+  return {
+    tMax_C,
+    tMin_C,
+    rain_mm: rain_mm ?? 0,
+    ...(wind_m_s === undefined ? {} : { wind_m_s }),
+    ...(humidity_frac === undefined ? {} : { humidity_frac }),
+    ...(radiation_MJ_m2_d === undefined ? {} : { radiation_MJ_m2_d }),
+  };
+}

@@ -1,0 +1,94 @@
+/// <reference lib="esnext.temporal" />
+
+/**
+ * Local days of one zone. The engine needs `globalThis.Temporal`: native in new browsers, else the polyfill that the
+ * entry points (worker, server, shell, tests) load before the engine starts.
+ */
+export interface Calendar {
+  readonly zone: string;
+  /** Local date of an instant, YYYY-MM-DD. */
+  dateOf(at_ms: number): string;
+  /** First instant of a local date, epoch ms. Days have 23, 24 or 25 hours. */
+  midnight_ms(date: string): number;
+  /** The first local midnight after an instant, epoch ms. */
+  nextMidnight_ms(at_ms: number): number;
+  /** Instant of an hour of the local clock, 0 to 23, epoch ms. */
+  hour_ms(date: string, hour_h: number): number;
+}
+
+const DAY_ms = 86_400_000;
+
+/** Days from 1970-01-01 to a date; negative before. */
+export const dayNumber = (date: string): number =>
+  Math.round(Date.UTC(+date.slice(0, 4), +date.slice(5, 7) - 1, +date.slice(8, 10)) / DAY_ms);
+
+/** The date a number of days from 1970-01-01. */
+export const dateOfDayNumber = (day_n: number): string => new Date(day_n * DAY_ms).toISOString().slice(0, 10);
+
+/** A date some days later (earlier when negative). */
+export const addDays = (date: string, days_n: number): string => dateOfDayNumber(dayNumber(date) + days_n);
+
+/** Day of the year, 1 to 366. */
+export const dayOfYear_d = (date: string): number =>
+  dayNumber(date) - dayNumber(`${date.slice(0, 4)}-01-01`) + 1;
+
+/** 0 Sunday to 6 Saturday. */
+export const weekdayOf = (date: string): number => (((dayNumber(date) + 4) % 7) + 7) % 7;
+
+const calendars = new Map<string, Calendar>();
+
+/**
+ * The calendar of a zone; midnights are computed once and kept.
+ *
+ * @param zone IANA name
+ * @throws RangeError when the zone is unknown, Error when Temporal has not been loaded
+ */
+export function calendarOf(zone: string): Calendar {
+  const known = calendars.get(zone);
+  if (known) return known;
+  if (typeof Temporal === "undefined")
+    throw new Error("Temporal is missing: load temporal-polyfill/global before the engine starts");
+  const midnights = new Map<number, number>();
+  const dates = new Map<number, string>();
+  const midnightOfDay = (day_n: number): number => {
+    let at_ms = midnights.get(day_n);
+    if (at_ms === undefined) {
+      at_ms = Temporal.PlainDate.from(dateText(day_n)).toZonedDateTime({ timeZone: zone }).epochMilliseconds;
+      midnights.set(day_n, at_ms);
+    }
+    return at_ms;
+  };
+  const dateText = (day_n: number): string => {
+    let date = dates.get(day_n);
+    if (date === undefined) {
+      date = dateOfDayNumber(day_n);
+      dates.set(day_n, date);
+    }
+    return date;
+  };
+  const dayOf = (at_ms: number): number => {
+    // Local and UTC dates differ by one day at most.
+    let day_n = Math.floor(at_ms / DAY_ms);
+    if (midnightOfDay(day_n) > at_ms) day_n--;
+    else if (midnightOfDay(day_n + 1) <= at_ms) day_n++;
+    return day_n;
+  };
+  const calendar: Calendar = {
+    zone,
+    dateOf: (at_ms) => dateText(dayOf(at_ms)),
+    midnight_ms: (date) => midnightOfDay(dayNumber(date)),
+    nextMidnight_ms: (at_ms) => midnightOfDay(dayOf(at_ms) + 1),
+    hour_ms: (date, hour_h) => {
+      const time = Temporal.PlainTime.from({
+        hour: Math.floor(hour_h),
+        minute: Math.round((hour_h % 1) * 60),
+      });
+      return Temporal.PlainDate.from(date).toZonedDateTime({ timeZone: zone, plainTime: time })
+        .epochMilliseconds;
+    },
+  };
+  // Asking once proves the zone.
+  calendar.midnight_ms("2026-01-01");
+  calendars.set(zone, calendar);
+  return calendar;
+}

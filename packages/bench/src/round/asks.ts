@@ -1,0 +1,93 @@
+import type { PlantId } from "../book/entry.ts";
+import type { Desk } from "../pages/desk.ts";
+import { nameBook } from "../pages/names.ts";
+import { roundKinds } from "./kinds.ts";
+import type { Ask } from "./pages.ts";
+import { roundWords } from "./words.ts";
+
+/** Two acts of one kind on one plant by two people within so short a time are worth a question. */
+const TWICE_WITHIN_ms = 6 * 3_600_000;
+const LOOK_BACK_ms = 3 * 86_400_000;
+
+/** What the book asks of people before or during a round: nothing is dropped in silence. */
+export function asksOf(desk: Desk): Ask[] {
+  return [...sameNumbers(desk), ...doneTwice(desk), ...leftForGrower(desk)];
+}
+
+function sameNumbers(desk: Desk): Ask[] {
+  const words = roundWords(desk.say);
+  const { doubled } = nameBook(desk.ledger, desk.say.language);
+  const highest = desk.ledger
+    .plants()
+    .reduce((most, plant) => Math.max(most, desk.facts(plant)?.number ?? 0), 100);
+  return doubled.map((plant, i) => ({
+    key: `number:${plant}`,
+    said: words.sameNumber(desk.numberOf(plant)),
+    plants: [plant],
+    answers: [
+      {
+        said: words.newNumber(highest + 1 + i),
+        entries: [{ kind: "plant.numbered", on: [plant], data: { number: highest + 1 + i } }],
+      },
+    ],
+  }));
+}
+
+/** The same act entered by two people: asked, both kept until somebody says otherwise. */
+function doneTwice(desk: Desk): Ask[] {
+  const words = roundWords(desk.say);
+  const { ledger, say, now_ms } = desk;
+  const asks: Ask[] = [];
+  for (const plant of desk.living()) {
+    const settled_ms = lastSettled(desk, plant);
+    const recent = ledger
+      .eventsOf(plant)
+      .filter(
+        ({ entry, kind }) =>
+          entry.at_ms > now_ms - LOOK_BACK_ms &&
+          kind.effects(entry.data, entry).some(({ effect }) => effect === "water in"),
+      );
+    for (let i = 1; i < recent.length; i++) {
+      const [a, b] = [recent[i - 1]?.entry, recent[i]?.entry];
+      if (!a || !b || a.by === b.by || b.at_ms - a.at_ms > TWICE_WITHIN_ms || settled_ms > b.at_ms) continue;
+      asks.push({
+        key: `twice:${a.id}:${b.id}`,
+        said: words.wateredTwice(
+          desk.numberOf(plant),
+          `${say.name(a.by)} ${say.time(a.at_ms)}`,
+          `${say.name(b.by)} ${say.time(b.at_ms)}`,
+        ),
+        plants: [plant],
+        answers: [
+          { said: words.both(), entries: [{ kind: roundKinds.settled.kind, on: [plant], data: {} }] },
+          {
+            said: words.onlyFirst(),
+            entries: [{ kind: "book.corrected", on: [], data: { withdrawn: true }, corrects: [b.id] }],
+          },
+        ],
+      });
+    }
+  }
+  return asks;
+}
+
+function lastSettled(desk: Desk, plant: PlantId): number {
+  return desk.ledger
+    .eventsOf(plant)
+    .reduce((last, { entry }) => (entry.kind === roundKinds.settled.kind ? entry.at_ms : last), 0);
+}
+
+function leftForGrower(desk: Desk): Ask[] {
+  const words = roundWords(desk.say);
+  return desk.living().flatMap((plant) => {
+    const facts = desk.facts(plant);
+    return (facts?.rounds.left ?? []).map((left) => ({
+      key: `left:${left.entry}`,
+      said: words.leftFor(desk.numberOf(plant), left.text, desk.say.name(left.by)),
+      plants: [plant],
+      answers: [
+        { said: words.seenTo(), entries: [{ kind: roundKinds.settled.kind, on: [plant], data: {} }] },
+      ],
+    }));
+  });
+}
