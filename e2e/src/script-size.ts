@@ -1,0 +1,72 @@
+import { existsSync, readFileSync } from "node:fs";
+import { dirname, join, relative } from "node:path";
+import { gzipSync } from "node:zlib";
+import ts from "typescript";
+
+export interface FirstScripts {
+  readonly total_bytes: number;
+  /** Compressed size by file, largest first. */
+  readonly files: readonly { readonly path: string; readonly gzip_bytes: number }[];
+}
+
+/** The text in quotes that an expression is; bundlers write it in any of the three quotes. */
+function textOf(node: ts.Node | undefined): string | undefined {
+  if (!node) return undefined;
+  if (ts.isStringLiteralLike(node)) return node.text;
+  return undefined;
+}
+
+/** What a script needs before it runs (static imports), and the workers that it starts. */
+function neededBy(path: string): readonly string[] {
+  const source = ts.createSourceFile(
+    path,
+    readFileSync(path, "utf8"),
+    ts.ScriptTarget.Latest,
+    false,
+    ts.ScriptKind.JS,
+  );
+  const needed: (string | undefined)[] = [];
+  const visit = (node: ts.Node): void => {
+    if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node))
+      needed.push(textOf(node.moduleSpecifier));
+    if (
+      ts.isNewExpression(node) &&
+      ts.isIdentifier(node.expression) &&
+      /^(Shared)?Worker$/.test(node.expression.text)
+    ) {
+      const address = node.arguments?.[0];
+      const inner = address && ts.isNewExpression(address) ? address.arguments?.[0] : address;
+      needed.push(textOf(inner));
+    }
+    ts.forEachChild(node, visit);
+  };
+  visit(source);
+  return needed.filter((each) => each !== undefined);
+}
+
+const scriptsOf = (html: string) =>
+  [
+    ...html.matchAll(/<script\b[^>]*\bsrc="([^"]+)"|<link\b[^>]*\brel="modulepreload"[^>]*\bhref="([^"]+)"/g),
+  ].map(([, script, preload]) => script ?? preload ?? "");
+
+/**
+ * The compressed script that the first screen of a built app needs: what index.html names, all that these import
+ * statically, and the workers they start with the same. What is imported on demand does not count.
+ */
+export function firstScripts(folder: string): FirstScripts {
+  const sizes = new Map<string, number>();
+  const add = (from: string, address: string): void => {
+    const path = address.startsWith("/") ? join(folder, address) : join(from, address);
+    const name = relative(folder, path);
+    if (sizes.has(name)) return;
+    if (!existsSync(path))
+      throw new Error(`${relative(folder, from) || "index.html"} needs ${address}, which was not built`);
+    sizes.set(name, gzipSync(readFileSync(path), { level: 9 }).length);
+    for (const needed of neededBy(path)) add(dirname(path), needed);
+  };
+  for (const address of scriptsOf(readFileSync(join(folder, "index.html"), "utf8"))) add(folder, address);
+  if (sizes.size === 0) throw new Error(`${folder}/index.html names no script`);
+  const files = [...sizes].map(([path, gzip_bytes]) => ({ path, gzip_bytes }));
+  files.sort((one, other) => other.gzip_bytes - one.gzip_bytes);
+  return { files, total_bytes: files.reduce((sum, file) => sum + file.gzip_bytes, 0) };
+}
