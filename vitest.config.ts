@@ -31,6 +31,8 @@ export default defineConfig({
         ssr,
         test: {
           name: "e2e",
+          // After all others: a walk is timed by the hand that walks it, not by what else the machine does.
+          sequence: { groupOrder: 1 },
           include: ["e2e/**/*.test.ts"],
           setupFiles: ["./tools/test-setup.ts"],
           testTimeout: 180_000,

@@ -13,19 +13,23 @@ const took = () => `${((Date.now() - start_ms) / 60_000).toFixed(1)} min`;
 
 requirePrograms();
 await installWhenNeeded();
-const trouble = browserTrouble() ?? postgresTrouble();
+const words = process.argv.slice(2);
+const withoutBrowser = /--project[= ]unit\b/.test(words.join(" "));
+const trouble = (withoutBrowser ? undefined : browserTrouble()) ?? postgresTrouble();
 if (trouble) refuse(trouble);
-try {
-  await build(running, { ifStale: true });
-} catch (error) {
-  refuse(`Building what the browser tests need failed: ${error.stack}`);
+if (!withoutBrowser) {
+  try {
+    await build(running, { ifStale: true });
+  } catch (error) {
+    refuse(`Building what the browser tests need failed: ${error.stack}`);
+  }
 }
 
 const folder = mkdtempSync(join(tmpdir(), "sillwood-test-"));
 const file = join(folder, "results.json");
 const vitest = join(root, "node_modules/vitest/vitest.mjs");
 const reporters = ["--reporter=default", "--reporter=json", `--outputFile.json=${file}`];
-const code = await runNode([vitest, "run", ...reporters, ...process.argv.slice(2)]);
+const code = await runNode([vitest, "run", ...reporters, ...words]);
 
 let results;
 try {
