@@ -5,37 +5,37 @@ import type { Task, Work } from "./task.ts";
  * which order hands go, and what does not go together at all. All of them are common practice, no source.
  */
 export interface OrderRule {
-  readonly first: Work;
-  readonly then: Work;
+  readonly before: Work;
+  readonly after: Work;
   readonly why: { readonly en: string; readonly de: string };
 }
 
 export const orderRules: readonly OrderRule[] = [
-  { first: "look", then: "water", why: { en: "look before you pour", de: "erst schauen, dann gießen" } },
+  { before: "look", after: "water", why: { en: "look before you pour", de: "erst schauen, dann gießen" } },
   {
-    first: "weigh",
-    then: "water",
+    before: "weigh",
+    after: "water",
     why: { en: "the weight before watering says more", de: "das Gewicht vor dem Gießen sagt mehr" },
   },
-  { first: "pick", then: "spray", why: { en: "pick before you spray", de: "erst ernten, dann spritzen" } },
+  { before: "pick", after: "spray", why: { en: "pick before you spray", de: "erst ernten, dann spritzen" } },
   {
-    first: "cut",
-    then: "wash",
+    before: "cut",
+    after: "wash",
     why: { en: "a hard cut comes before the root wash", de: "der harte Schnitt kommt vor dem Auswaschen" },
   },
   {
-    first: "cut",
-    then: "repot",
+    before: "cut",
+    after: "repot",
     why: { en: "cut before the roots are bare", de: "schneiden, bevor die Wurzeln frei liegen" },
   },
   {
-    first: "water",
-    then: "feed",
+    before: "water",
+    after: "feed",
     why: { en: "never feed a dry medium", de: "nie auf trockenes Substrat düngen" },
   },
   {
-    first: "brush",
-    then: "spray",
+    before: "brush",
+    after: "spray",
     why: { en: "flowers before anything wet", de: "Blüten vor allem Nassen" },
   },
 ];
@@ -78,7 +78,7 @@ export function inHandOrder(tasks: readonly Task[]): readonly Task[] {
 }
 
 const comesFirst = (a: Task, b: Task) =>
-  orderRules.some((rule) => rule.first === a.work && rule.then === b.work);
+  orderRules.some((rule) => rule.before === a.work && rule.after === b.work);
 
 export interface KeptApart {
   readonly today: readonly Task[];
