@@ -1,0 +1,182 @@
+import type { Generator } from "../chance/index.ts";
+import { drawState, spreadOf } from "./dry-down-forecast-draws.ts";
+import { CAPACITY, DEPLETION, LEAF, type PotState, SURFACE } from "./pot-filter-state.ts";
+import { type SurfaceLayer, surfaceShare } from "./pot-filter-surface.ts";
+
+/** Demand of one day ahead (the first may be a part of a day), at factors one. */
+export interface DayAhead {
+  readonly dt_d: number;
+  readonly leaf_g: number;
+  /** From a wet surface. */
+  readonly surface_g: number;
+  readonly rain_g: number;
+  /** Relative sd of the day's demand: day to day, and from not knowing the weather. */
+  readonly sd_frac: number;
+}
+
+/** What a dry-down is drawn from. */
+export interface DryDown {
+  readonly state: PotState;
+  /** In order, the first from now; the last is repeated until every pot is dry. */
+  readonly days: readonly DayAhead[];
+  /** Depletion at which it should be watered, share of capacity. */
+  readonly threshold_frac: number;
+  /** Depletion at lasting wilt, share of capacity. */
+  readonly wilt_frac: number;
+  /** Sd of ln threshold that belongs to the threshold itself, beside the doubt of the capacity. */
+  readonly thresholdSd: number;
+  readonly stressFrom_frac: number;
+  /** Random walk of the ln factors, per root day. */
+  readonly leaf_per_rootDay: number;
+  readonly surface: {
+    readonly lost_mm: number;
+    readonly layer: SurfaceLayer;
+    readonly rim_m2: number;
+    /** Share of the leaves' use that the top layer gives. */
+    readonly rootShare_frac: number;
+  };
+  readonly draws_n: number;
+  /** Days after which a pot that is still moist counts as "later than this". */
+  readonly horizon_d: number;
+  readonly chance: Generator;
+}
+
+/** Draws of a dry-down. */
+export interface DryDownDraws {
+  /** Days from now to the threshold, ascending; 0 where it is past, `horizon_d` where later than that. */
+  readonly dry_d: Float64Array;
+  /** Days from now to lasting wilt, ascending. */
+  readonly wilt_d: Float64Array;
+  /** Use over the first whole day, g, ascending. */
+  readonly use_g: Float64Array;
+  /** Depletion at the end of each of `days`, [day][draw], draws unsorted. */
+  readonly depletion_g: readonly Float64Array[];
+  readonly capacity_g: Float64Array;
+}
+
+/** Correlation of one day's error with the next. @source air-water sheet section 9 (assumption there) */
+const DAY_TO_DAY = 0.3;
+/** The first days fill the fan; later ones only find the dates. */
+const LEAST_CAPACITY_frac = 0.2;
+
+/**
+ * Predictive dates of a drying pot (F9 by simulation): depletion never falls between waterings, so the chance that it
+ * is dry by t is the chance that depletion has passed the threshold by t; no first-passage correction.
+ *
+ * Each draw takes depletion, factors and capacity from the filter, its own threshold, day errors that hang together
+ * from day to day, and a factor that wanders.
+ *
+ * @param dryDown state, days ahead and what they are drawn with
+ * @returns sorted days to the threshold and to lasting wilt, use of the first day, depletion by day
+ * @source lognormal crossing time of a monotone depletion, drawn; noise sizes: our assumption
+ */
+export function dryDownDraws(dryDown: DryDown): DryDownDraws {
+  const { state, days, draws_n, chance, horizon_d, surface } = dryDown;
+  const lower = spreadOf(state);
+  const drawn = new Float64Array(6);
+  const dry_d = new Float64Array(draws_n);
+  const wilt_d = new Float64Array(draws_n);
+  const use_g = new Float64Array(draws_n);
+  const capacity_g = new Float64Array(draws_n);
+  const depletion_g = days.map(() => new Float64Array(draws_n));
+  const carried = Math.sqrt(1 - DAY_TO_DAY ** 2);
+  const last = days.length - 1;
+  for (let draw = 0; draw < draws_n; draw++) {
+    drawState(state, lower, chance, drawn);
+    const W = Math.max(drawn[CAPACITY] as number, LEAST_CAPACITY_frac * (state[CAPACITY] as number));
+    const dry_g = dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * chance.normal());
+    const wilt_g = dryDown.wilt_frac * W;
+    let D = Math.max(0, Math.min(1.2 * W, drawn[DEPLETION] as number));
+    let leafLn = drawn[LEAF] as number;
+    const surfaceFactor = Math.exp(drawn[SURFACE] as number);
+    let lost_mm = surface.lost_mm;
+    let error = chance.normal();
+    let elapsed_d = 0;
+    let dryAt_d = D >= dry_g ? 0 : -1;
+    let wiltAt_d = D >= wilt_g ? 0 : -1;
+    let used_g = 0;
+    let usedOver_d = 0;
+    for (let day = 0; elapsed_d < horizon_d; day++) {
+      const ahead = days[Math.min(day, last)] as DayAhead;
+      const sd = ahead.sd_frac;
+      if (day > 0) error = DAY_TO_DAY * error + carried * chance.normal();
+      const luck = Math.exp(sd * error - 0.5 * sd * sd);
+      const r = D / W;
+      const ks = r > dryDown.stressFrom_frac ? Math.max(0.02, (1 - r) / (1 - dryDown.stressFrom_frac)) : 1;
+      const leaf_g = Math.exp(leafLn) * ahead.leaf_g * luck * ks;
+      const surface_g = surfaceFactor * ahead.surface_g * luck * surfaceShare(lost_mm, surface.layer);
+      const day_g = leaf_g + surface_g;
+      const before_g = D;
+      D = Math.min(1.2 * W, D + day_g);
+      if (dryAt_d < 0 && D >= dry_g) dryAt_d = elapsed_d + (ahead.dt_d * (dry_g - before_g)) / day_g;
+      if (wiltAt_d < 0 && D >= wilt_g) wiltAt_d = elapsed_d + (ahead.dt_d * (wilt_g - before_g)) / day_g;
+      if (ahead.rain_g > 0) D = Math.max(0, D - ahead.rain_g * luck);
+      lost_mm = Math.max(
+        0,
+        lost_mm + (surface_g + surface.rootShare_frac * leaf_g - ahead.rain_g) / (1000 * surface.rim_m2),
+      );
+      elapsed_d += ahead.dt_d;
+      if (usedOver_d < 1) {
+        used_g += day_g;
+        usedOver_d += ahead.dt_d;
+      }
+      if (day <= last) (depletion_g[day] as Float64Array)[draw] = D;
+      if (day >= last && dryAt_d >= 0 && wiltAt_d >= 0) break;
+      leafLn += dryDown.leaf_per_rootDay * Math.sqrt(ahead.dt_d) * chance.normal();
+    }
+    dry_d[draw] = dryAt_d < 0 ? horizon_d : Math.min(horizon_d, dryAt_d);
+    wilt_d[draw] = wiltAt_d < 0 ? horizon_d : Math.min(horizon_d, wiltAt_d);
+    use_g[draw] = usedOver_d > 0 ? used_g / usedOver_d : 0;
+    capacity_g[draw] = W;
+  }
+  dry_d.sort();
+  wilt_d.sort();
+  use_g.sort();
+  return { dry_d, wilt_d, use_g, depletion_g, capacity_g };
+}
+
+/**
+ * Quantile of sorted draws, by linear interpolation.
+ *
+ * @param sorted draws, ascending, at least one
+ * @param probability 0 to 1
+ * @returns the quantile
+ * @source Hyndman RJ, Fan Y (1996) Sample quantiles in statistical packages, type 7, from memory
+ */
+export function quantileOf(sorted: Float64Array, probability: number): number {
+  const place = probability * (sorted.length - 1);
+  const below = Math.floor(place);
+  const low = sorted[below] as number;
+  return low + (place - below) * ((sorted[Math.min(below + 1, sorted.length - 1)] as number) - low);
+}
+
+/**
+ * Share of sorted draws up to a value.
+ *
+ * @param sorted draws, ascending
+ * @param value any number
+ * @returns share, 0 to 1
+ * @source definition
+ */
+export function shareUpTo(sorted: Float64Array, value: number): number {
+  let low = 0;
+  let high = sorted.length;
+  while (low < high) {
+    const middle = (low + high) >> 1;
+    if ((sorted[middle] as number) <= value) low = middle + 1;
+    else high = middle;
+  }
+  return sorted.length === 0 ? 0 : low / sorted.length;
+}
+
+/**
+ * Twenty equally likely values out of sorted draws: the 2.5 %, 7.5 % ... 97.5 % quantiles.
+ *
+ * @param sorted draws, ascending
+ * @param count_n how many, 20 by default
+ * @returns ascending values
+ * @source definition
+ */
+export function equallyLikely(sorted: Float64Array, count_n = 20): readonly number[] {
+  return Array.from({ length: count_n }, (_, index) => quantileOf(sorted, (index + 0.5) / count_n));
+}

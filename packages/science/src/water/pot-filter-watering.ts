@@ -1,0 +1,175 @@
+import { chancePastAmount, NEW_PERSON, withLook } from "./pot-filter-look.ts";
+import {
+  CAPACITY,
+  covarianceIndex,
+  DEPLETION,
+  type PotState,
+  STATES_n,
+  setAnew,
+  tidy,
+  VARIANCE,
+} from "./pot-filter-state.ts";
+import { measured } from "./pot-filter-update.ts";
+
+/** A watering as it was written. */
+export interface Pour {
+  readonly volume_mL: number;
+  readonly drained: "yes" | "no" | "unknown";
+  readonly leachate_mL?: number;
+  /** Stood in water up to the rim: nothing can run past a dry core. */
+  readonly soaked?: boolean;
+}
+
+/** How a watering is read; shares of capacity or of the volume. */
+export interface PourMeaning {
+  /** Depletion left after water ran out, and its sd, shares of capacity. */
+  readonly drainedAt_frac: number;
+  readonly drainedSd_frac: number;
+  /** Depletion beyond which water may run past a dry core. */
+  readonly bypassFrom_frac: number;
+  /** Share of a pour that a dry core keeps. */
+  readonly bypassKept_frac: number;
+}
+
+/** @source air-water sheet F7; our assumption where it marks one */
+export const USUAL_POUR: PourMeaning = {
+  drainedAt_frac: 0.02,
+  drainedSd_frac: 0.03,
+  bypassFrom_frac: 0.7,
+  bypassKept_frac: 0.5,
+};
+
+/** Where a pour went. poured = kept + drained. */
+export interface Poured {
+  readonly state: PotState;
+  readonly kept_g: number;
+  readonly drained_g: number;
+  /** Change of depletion that the pour cannot account for: what its outcome taught. */
+  readonly putRight_g: number;
+}
+
+/** Volumes are read off a jug to about this share. @source air-water sheet F7 */
+const JUG_SD_frac = 0.08;
+const LEACHATE_SD_frac = 0.03;
+/** "It ran out" bounds the depletion before by the volume, loosely: people write it out of habit. @source our assumption */
+const RAN_OUT_SPREAD_frac = 0.25;
+
+/**
+ * A watering (F7): what ran out, or did not, tells how empty the pot was; a very dry medium may have let the water
+ * run past (bypass), which keeps the doubt wide until a weight is known.
+ *
+ * @param state 27 numbers
+ * @param pour volume [mL], 1 to 20000, whether water ran out, how much
+ * @param meaning how a pour is read
+ * @returns state after it and where the water went; kept + drained = volume
+ * @source air-water sheet F7: mixture of wetted and bypassed, matched in two moments
+ */
+export function withPour(state: PotState, pour: Pour, meaning: PourMeaning = USUAL_POUR): Poured {
+  const before_g = state[DEPLETION] as number;
+  const next =
+    pour.drained === "yes"
+      ? afterDrained(state, pour, meaning)
+      : pour.drained === "no"
+        ? afterKept(state, pour)
+        : afterUnknown(state, pour, meaning);
+  const after_g = next[DEPLETION] as number;
+  const kept_g = Math.min(pour.volume_mL, Math.max(0, before_g - after_g));
+  return {
+    state: next,
+    kept_g,
+    drained_g: pour.volume_mL - kept_g,
+    putRight_g: after_g - before_g + kept_g,
+  };
+}
+
+function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
+  const learned = learnedFromDrain(state, pour, meaning);
+  const capacity_g = learned[CAPACITY] as number;
+  const wetted = setAnew(learned, DEPLETION, {
+    mean: meaning.drainedAt_frac * capacity_g,
+    sd: meaning.drainedSd_frac * capacity_g,
+  });
+  const dry_frac = (learned[DEPLETION] as number) / capacity_g;
+  if (pour.soaked || dry_frac < meaning.bypassFrom_frac) return wetted;
+  // Bypass is likely, but never certain: at most six times in ten. @source air-water sheet F7 (assumption there)
+  const bypassed_frac =
+    0.6 * Math.min(1, (dry_frac - meaning.bypassFrom_frac) / (1 - meaning.bypassFrom_frac));
+  const kept_g =
+    pour.leachate_mL === undefined
+      ? meaning.bypassKept_frac * pour.volume_mL
+      : pour.volume_mL - pour.leachate_mL;
+  return mixed(wetted, lessDepleted(learned, kept_g, 0.3 * kept_g), bypassed_frac);
+}
+
+function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
+  const capacity_g = state[CAPACITY] as number;
+  const dry = (state[DEPLETION] as number) >= meaning.bypassFrom_frac * capacity_g;
+  if (dry || pour.soaked) return state;
+  if (pour.leachate_mL !== undefined) {
+    // What went in and stayed is what was missing.
+    const missing_g = pour.volume_mL - pour.leachate_mL;
+    const sd_g = Math.hypot(LEACHATE_SD_frac * pour.volume_mL, 0.05 * capacity_g);
+    const seen = { weights: [1, 0, 0, 0, 0, -meaning.drainedAt_frac] };
+    return measured(state, seen, missing_g, sd_g).state;
+  }
+  const meaningOfLimit = {
+    at_frac: pour.volume_mL / capacity_g,
+    spread_frac: RAN_OUT_SPREAD_frac,
+  };
+  return withLook(state, false, meaningOfLimit, { ...NEW_PERSON, variance: 0 }).state;
+}
+
+function afterKept(state: PotState, pour: Pour): PotState {
+  const capacity_g = state[CAPACITY] as number;
+  const atLimit = {
+    at_frac: pour.volume_mL / capacity_g,
+    spread_frac: (JUG_SD_frac * pour.volume_mL) / capacity_g + 0.02,
+  };
+  // Nothing ran out, so at least the volume was missing; that also bounds the capacity from below.
+  const missing = withLook(state, true, atLimit, { ...NEW_PERSON, variance: 0 }, 0, true).state;
+  return lessDepleted(missing, pour.volume_mL, JUG_SD_frac * pour.volume_mL);
+}
+
+function afterUnknown(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
+  const kept_frac = chancePastAmount(state, pour.volume_mL);
+  if (kept_frac > 0.999) return afterKept(state, pour);
+  if (kept_frac < 0.001) return afterDrained(state, pour, meaning);
+  return mixed(afterDrained(state, pour, meaning), afterKept(state, pour), kept_frac);
+}
+
+function lessDepleted(state: PotState, kept_g: number, sd_g: number): PotState {
+  const next = state.slice();
+  next[DEPLETION] = (next[DEPLETION] as number) - kept_g;
+  const at = VARIANCE[DEPLETION] as number;
+  next[at] = (next[at] as number) + sd_g ** 2;
+  tidy(next);
+  return next;
+}
+
+/**
+ * Two possible states matched by one in mean and covariance.
+ *
+ * @param one 27 numbers
+ * @param other 27 numbers
+ * @param other_frac chance of the other, 0 to 1
+ * @returns state of the mixture
+ * @source law of total covariance
+ */
+export function mixed(one: PotState, other: PotState, other_frac: number): PotState {
+  const next = one.slice();
+  const one_frac = 1 - other_frac;
+  for (let index = 0; index < next.length; index++) {
+    next[index] = one_frac * (one[index] as number) + other_frac * (other[index] as number);
+  }
+  for (let row = 0; row < STATES_n; row++) {
+    const apart = (one[row] as number) - (other[row] as number);
+    for (let column = row; column < STATES_n; column++) {
+      const at = covarianceIndex(row, column);
+      next[at] =
+        (next[at] as number) +
+        one_frac * other_frac * apart * ((one[column] as number) - (other[column] as number));
+    }
+  }
+  tidy(next);
+  return next;
+}

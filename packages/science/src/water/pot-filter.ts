@@ -1,0 +1,30 @@
+export { chancePast, type LookMeaning, NEW_PERSON, type PersonOffset, withLook } from "./pot-filter-look.ts";
+export { type PotDemand, type PotNoise, type PotStep, predictPot } from "./pot-filter-predict.ts";
+export {
+  type Belief,
+  CAPACITY,
+  covarianceIndex,
+  DEPLETION,
+  DRAINED,
+  GROWTH,
+  LEAF,
+  meanOf,
+  type PotState,
+  potState,
+  SURFACE,
+  sdOf,
+  sdOfSum,
+  setAnew,
+  shifted,
+  VARIANCE,
+  withMoreDoubt,
+} from "./pot-filter-state.ts";
+export { conditioned, expectedOf, type Measured, measured, type Seen } from "./pot-filter-update.ts";
+export {
+  mixed,
+  type Pour,
+  type Poured,
+  type PourMeaning,
+  USUAL_POUR,
+  withPour,
+} from "./pot-filter-watering.ts";
