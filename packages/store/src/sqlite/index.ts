@@ -1,0 +1,113 @@
+import { randomUUID } from "node:crypto";
+import { rename, rm } from "node:fs/promises";
+import { join } from "node:path";
+import Database from "better-sqlite3";
+import { Kysely, SqliteDialect } from "kysely";
+import { syncFile } from "../backup.ts";
+import type { EntryStore } from "../entry-store.ts";
+import { StoreError, storeError } from "../errors.ts";
+import { diskBytes } from "../files/disk.ts";
+import { migrate } from "../migrations/index.ts";
+import { sqlStore } from "../sql/sql-store.ts";
+import type { Tables } from "../sql/tables.ts";
+import { takeWriterLock } from "../sql/writer-lock.ts";
+import { sqliteAppend } from "./append.ts";
+import { openChecked } from "./open-checked.ts";
+
+export { assertDurable, openChecked, refuseOldSqlite, SQLITE_LEAST } from "./open-checked.ts";
+
+export interface SqliteOptions {
+  /** The book's file; files lie in a folder of the same name with `-files` after it. */
+  readonly path: string;
+  /** Name for a new book; an existing one keeps its own. */
+  readonly book?: string;
+  /** Who opens it, as the next who tries will read. */
+  readonly label?: string;
+  readonly now_ms?: () => number;
+  /** Most pages of the file, for tests of a full disk. */
+  readonly maxPage_n?: number;
+}
+
+/**
+ * Opens the book in a file, or makes it. It is the only writer until closed.
+ *
+ * @throws StoreError "in use", "newer", and what openChecked throws
+ */
+export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
+  const { path, label = "sillwood", now_ms = Date.now } = options;
+  const sqlite = openChecked(path);
+  if (options.maxPage_n !== undefined) sqlite.pragma(`max_page_count = ${options.maxPage_n}`);
+  const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: sqlite }) });
+  try {
+    await migrate(db, "sqlite");
+    const book = bookName(sqlite, options.book, now_ms());
+    const lock = await takeWriterLock({ db, book, label, now_ms });
+    return sqlStore({
+      db,
+      book,
+      bytes: diskBytes(`${path}-files`),
+      append: sqliteAppend(sqlite, book, lock.holder),
+      texts: () => texts(sqlite, book),
+      copyInto: (folder) => copyInto(sqlite, folder),
+      async close() {
+        await lock.release();
+        await db.destroy();
+      },
+    });
+  } catch (error) {
+    await db.destroy();
+    throw storeError(error);
+  }
+}
+
+function bookName(sqlite: Database.Database, wished: string | undefined, now_ms: number): string {
+  const there = sqlite.prepare("select book from meta").pluck().get() as string | undefined;
+  if (there !== undefined) {
+    if (wished !== undefined && wished !== there)
+      throw new StoreError("not a book", `the file holds the book ${there}, not ${wished}`);
+    return there;
+  }
+  const book = wished ?? randomUUID();
+  sqlite.prepare("insert into meta (book, made_ms) values (?, ?)").run(book, now_ms);
+  return book;
+}
+
+/** By row number, which is how the file lies on the disk. */
+async function* texts(sqlite: Database.Database, book: string): AsyncGenerator<string[]> {
+  const damaged = sqlite.prepare("select 1 from damage where book = ? limit 1").pluck().get(book);
+  const not = damaged
+    ? "and not exists (select 1 from damage d where d.book = e.book and d.id = e.id and d.hash = e.hash)"
+    : "";
+  const page = sqlite
+    .prepare(
+      `select rowid, json from entry e where rowid > ? and book = ? and json is not null ${not} order by rowid limit 5000`,
+    )
+    .raw();
+  let after = 0;
+  for (;;) {
+    const rows = page.all(after, book) as [number, string][];
+    if (rows.length === 0) return;
+    yield rows.map(([, json]) => json);
+    after = (rows.at(-1) as [number, string])[0];
+  }
+}
+
+/** A copy by VACUUM INTO: the file itself may not be copied while it is open. Checked before it takes its name. */
+async function copyInto(sqlite: Database.Database, folder: string): Promise<string[]> {
+  const path = join(folder, "book.sqlite");
+  const part = `${path}.part`;
+  await rm(part, { force: true });
+  sqlite.prepare("vacuum into ?").run(part);
+  const copy = new Database(part);
+  try {
+    // The copy is nobody's to write yet.
+    copy.exec("delete from writer");
+    const check = copy.pragma("quick_check(1)", { simple: true });
+    if (check !== "ok") throw new StoreError("damaged", `the backup fails its check: ${check}`);
+  } finally {
+    copy.close();
+  }
+  await syncFile(part);
+  await rename(part, path);
+  return [path];
+}
