@@ -1,5 +1,12 @@
-import { guessedSillLight_mol_m2_d } from "@sillwood/science/sun";
-import type { AirAt, AirDay, AirSource, Spell } from "./ahead.ts";
+import { saturationVapourPressure_kPa } from "@sillwood/science/air";
+import {
+  clearSkyRadiation_MJ_m2,
+  daylight_h,
+  extraterrestrialRadiation_MJ_m2_d,
+  guessedSillLight_mol_m2_d,
+  solarFromTemperatureRange_MJ_m2_d,
+} from "@sillwood/science/sun";
+import type { AirAt, AirDay, AirSource, Spell, WeatherDay } from "./ahead.ts";
 import { type Bench, inForceAt, type Places } from "./places.ts";
 import type { LoggedDay, Records } from "./records.ts";
 import { type Calendar, dayOfYear_d } from "./time.ts";
@@ -107,7 +114,7 @@ function lightOf(base: Base, places: Places, bench: Bench | undefined): Light {
     return {
       dli_mol_m2_d,
       light,
-      hours_h: hours_h ?? (light === "lamp" ? LAMP_HOURS_h : daylightHours_h(base)),
+      hours_h: hours_h ?? (light === "lamp" ? LAMP_HOURS_h : lightHours_h(base)),
       source: { origin: "measured", from: `daily light of ${bench?.name ?? "the spot"} as written` },
     };
   }
@@ -119,29 +126,23 @@ function lightOf(base: Base, places: Places, bench: Bench | undefined): Light {
         azimuth_deg: bench.windowFaces_deg,
       }),
       light: "window",
-      hours_h: daylightHours_h(base),
+      hours_h: lightHours_h(base),
       source: { origin: "assumed", from: "guessed from the direction of the window and the date" },
     };
   }
   return {
     dli_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d,
     light: "window",
-    hours_h: daylightHours_h(base),
+    hours_h: lightHours_h(base),
     source: { origin: "assumed", from: "direction of the window not known" },
   };
 }
 
 const clampLatitude = (latitude_deg: number) => Math.max(-66, Math.min(66, latitude_deg));
 
-/** Hours between sunrise and sunset; FAO56 eqs 24, 25, 34. Polar days are held between 4 and 20 hours for the split of a day. */
-function daylightHours_h(base: Base): number {
-  const latitude_rad = (base.latitude_deg * Math.PI) / 180;
-  const declination_rad = 0.409 * Math.sin(((2 * Math.PI) / 365) * base.dayOfYear_d - 1.39);
-  const sunset_rad = Math.acos(
-    Math.max(-1, Math.min(1, -Math.tan(latitude_rad) * Math.tan(declination_rad))),
-  );
-  return Math.max(4, Math.min(20, (24 / Math.PI) * sunset_rad));
-}
+/** Hours between sunrise and sunset; polar days are held between 4 and 20 hours for the split of a day. */
+const lightHours_h = ({ latitude_deg, dayOfYear_d }: Base) =>
+  Math.max(4, Math.min(20, daylight_h({ latitude_deg, dayOfYear_d })));
 
 /** The day in dark, lit and dark spells, the light centred on the middle of the day. */
 function litSpells(base: Base, light: Light) {
@@ -196,16 +197,14 @@ function loggedSpells(base: Base, logged: LoggedDay, light: Light, room: Room): 
 function outdoorDay(base: Base, places: Places, records: Records, bench: Bench): AirDay {
   const found = outdoorWeather(base.date, records);
   const { weather } = found;
-  const hours_h = daylightHours_h(base);
+  const hours_h = lightHours_h(base);
   const said =
     inForceAt(places.lit.get(base.spot), base.to_ms) ?? inForceAt(places.lit.get(bench.id), base.to_ms);
   // Radiation that nobody measured: the square root of the daily temperature range stands for cloud (FAO56 eq. 50).
   const dli_mol_m2_d =
     said?.data.dli_mol_m2_d ??
-    (weather.radiation_MJ_m2_d ??
-      0.16 * Math.sqrt(weather.tMax_C - weather.tMin_C) * extraterrestrial_MJ_m2_d(base)) * PAR_mol_per_MJ;
-  const humidity_frac =
-    weather.humidity_frac ?? humidityFromMinimum_frac(weather.tMin_C, (weather.tMax_C + weather.tMin_C) / 2);
+    (weather.radiation_MJ_m2_d ?? guessedRadiation_MJ_m2_d(base, weather)) * PAR_mol_per_MJ;
+  const humidity_frac = weather.humidity_frac ?? humidityFromMinimum_frac(weather);
   const light: Light = { dli_mol_m2_d, light: "sun", hours_h, source: { origin: "learned", from: "" } };
   const wind_m_s = Math.max(0.5, weather.wind_m_s ?? 2);
   const spells = litSpells(base, light).map(({ lit, ...spell }) => ({
@@ -234,27 +233,24 @@ function outdoorDay(base: Base, places: Places, records: Records, bench: Bench):
   };
 }
 
-/** Dew point taken as the night's minimum: humid places (FAO56 eq. 48). */
-function humidityFromMinimum_frac(tMin_C: number, tMean_C: number): number {
-  const pressure = (air_C: number) => 0.6108 * Math.exp((17.27 * air_C) / (air_C + 237.3));
-  return Math.max(0.2, Math.min(1, pressure(tMin_C) / pressure(tMean_C)));
+function guessedRadiation_MJ_m2_d(
+  { latitude_deg, dayOfYear_d, elevation_m }: Base,
+  { tMax_C, tMin_C }: WeatherDay,
+): number {
+  const extraterrestrial_MJ_m2 = extraterrestrialRadiation_MJ_m2_d({ latitude_deg, dayOfYear_d });
+  const clearSky_MJ_m2_d = clearSkyRadiation_MJ_m2({ extraterrestrial_MJ_m2, elevation_m });
+  return solarFromTemperatureRange_MJ_m2_d({
+    extraterrestrial_MJ_m2_d: extraterrestrial_MJ_m2,
+    clearSky_MJ_m2_d,
+    airMax_C: tMax_C,
+    airMin_C: tMin_C,
+  });
 }
 
-/** FAO56 eq. 21. */
-function extraterrestrial_MJ_m2_d(base: Base): number {
-  const latitude_rad = (base.latitude_deg * Math.PI) / 180;
-  const year_rad = ((2 * Math.PI) / 365) * base.dayOfYear_d;
-  const declination_rad = 0.409 * Math.sin(year_rad - 1.39);
-  const sunset_rad = Math.acos(
-    Math.max(-1, Math.min(1, -Math.tan(latitude_rad) * Math.tan(declination_rad))),
-  );
-  return (
-    ((24 * 60) / Math.PI) *
-    0.082 *
-    (1 + 0.033 * Math.cos(year_rad)) *
-    (sunset_rad * Math.sin(latitude_rad) * Math.sin(declination_rad) +
-      Math.cos(latitude_rad) * Math.cos(declination_rad) * Math.sin(sunset_rad))
-  );
+/** Dew point taken as the night's minimum: humid places (FAO56 eq. 48). */
+function humidityFromMinimum_frac({ tMax_C, tMin_C }: WeatherDay): number {
+  const vapour_kPa = saturationVapourPressure_kPa(tMin_C);
+  return Math.max(0.2, Math.min(1, vapour_kPa / saturationVapourPressure_kPa((tMax_C + tMin_C) / 2)));
 }
 
 const definedOnly = <T extends object>(data: T | undefined): Partial<Room> =>
