@@ -106,6 +106,9 @@ export async function build(names, { ifStale }) {
   }
 }
 
+/** What went wrong, without the way through the bundler's own files that its messages carry. */
+export const plainly = (error) => String(error.message).split(/\n\s+at /)[0];
+
 /** What a running house needs; the science package is only built to be published. */
 export const running = ["web", "server", "cli"];
 
@@ -118,5 +121,10 @@ if (calledDirectly) {
     console.error(`there is no product ${unknown}; expected ${Object.keys(products).join(", ")}`);
     process.exit(2);
   }
-  await build(names.length > 0 ? names : Object.keys(products), { ifStale: words.includes("--if-stale") });
+  try {
+    await build(names.length > 0 ? names : Object.keys(products), { ifStale: words.includes("--if-stale") });
+  } catch (error) {
+    console.error(plainly(error));
+    process.exit(1);
+  }
 }

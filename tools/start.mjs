@@ -1,7 +1,7 @@
 // npm start [-- arguments of "sillwood open"]: from a fresh clone to the open book, with plain Node.
 import { spawn } from "node:child_process";
 import { join } from "node:path";
-import { build, running } from "./build.mjs";
+import { build, plainly, running } from "./build.mjs";
 import { installWhenNeeded } from "./install.mjs";
 import { refuse, requirePrograms } from "./requirements.mjs";
 import { root } from "./run-program.mjs";
@@ -11,7 +11,7 @@ await installWhenNeeded();
 try {
   await build(running, { ifStale: true });
 } catch (error) {
-  refuse(`Building failed: ${error.message}`);
+  refuse(`Building failed: ${plainly(error)}`);
 }
 
 const given = process.argv.slice(2);

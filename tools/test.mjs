@@ -2,7 +2,7 @@
 import { mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
-import { build, running } from "./build.mjs";
+import { build, plainly, running } from "./build.mjs";
 import { installWhenNeeded } from "./install.mjs";
 import { browserTrouble, postgresTrouble, refuse, requirePrograms } from "./requirements.mjs";
 import { root, runNode } from "./run-program.mjs";
@@ -21,7 +21,7 @@ if (!withoutBrowser) {
   try {
     await build(running, { ifStale: true });
   } catch (error) {
-    refuse(`Building what the browser tests need failed: ${error.stack}`);
+    refuse(`Building what the browser tests need failed: ${plainly(error)}`);
   }
 }
 

@@ -22,7 +22,7 @@ it("counts the entry, its static imports, preloads and workers once each, and no
   );
   write(
     "a/main.js",
-    `import{x}from"./ui.js";export*from"./say.js";new Worker(new URL("/a/engine.js",import.meta.url));import("./lazy.js");x;${noise(900)}`,
+    `import{x}from"./ui.js";export*from"./say.js";new Worker(new URL(new URL(\`engine.js\`,import.meta.url).href,\`\`+import.meta.url),{type:\`module\`});import("./lazy.js");x;${noise(900)}`,
   );
   write("a/ui.js", `export const x=1;${noise(3000)}`);
   write("a/say.js", "export const y=1;");
@@ -39,6 +39,17 @@ it("counts the entry, its static imports, preloads and workers once each, and no
   ]);
   expect(total_bytes).toBeGreaterThan(9900);
   expect(total_bytes).toBeLessThan(12_000);
+});
+
+it("follows the other spellings of a worker, and refuses one that it cannot follow", () => {
+  write(
+    "a/say.js",
+    'new Worker(new URL("/a/fold.js",import.meta.url));new SharedWorker(new URL(`second.js`,import.meta.url).href)',
+  );
+  write("a/second.js", "self.second=1;");
+  expect(firstScripts(folder).files.map(({ path }) => path)).toContain("a/second.js");
+  write("a/say.js", "const from=location.hash;new Worker(from)");
+  expect(() => firstScripts(folder)).toThrow("say.js starts a worker");
 });
 
 it("refuses a build that lacks what it names", () => {

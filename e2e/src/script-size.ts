@@ -1,5 +1,5 @@
 import { existsSync, readFileSync } from "node:fs";
-import { dirname, join, relative } from "node:path";
+import { basename, dirname, join, relative } from "node:path";
 import { gzipSync } from "node:zlib";
 import ts from "typescript";
 
@@ -9,11 +9,10 @@ export interface FirstScripts {
   readonly files: readonly { readonly path: string; readonly gzip_bytes: number }[];
 }
 
-/** The text in quotes that an expression is; bundlers write it in any of the three quotes. */
-function textOf(node: ts.Node | undefined): string | undefined {
-  if (!node) return undefined;
-  if (ts.isStringLiteralLike(node)) return node.text;
-  return undefined;
+/** The first name of a script written anywhere inside an expression: bundlers wrap addresses in several `new URL`. */
+function scriptIn(node: ts.Node): string | undefined {
+  if (ts.isStringLiteralLike(node) && /\.m?js$/.test(node.text)) return node.text;
+  return ts.forEachChild(node, scriptIn);
 }
 
 /** What a script needs before it runs (static imports), and the workers that it starts. */
@@ -25,23 +24,28 @@ function neededBy(path: string): readonly string[] {
     false,
     ts.ScriptKind.JS,
   );
-  const needed: (string | undefined)[] = [];
+  const needed: string[] = [];
   const visit = (node: ts.Node): void => {
-    if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node))
-      needed.push(textOf(node.moduleSpecifier));
+    if (ts.isImportDeclaration(node) || ts.isExportDeclaration(node)) {
+      if (node.moduleSpecifier && ts.isStringLiteralLike(node.moduleSpecifier))
+        needed.push(node.moduleSpecifier.text);
+    }
     if (
       ts.isNewExpression(node) &&
       ts.isIdentifier(node.expression) &&
       /^(Shared)?Worker$/.test(node.expression.text)
     ) {
       const address = node.arguments?.[0];
-      const inner = address && ts.isNewExpression(address) ? address.arguments?.[0] : address;
-      needed.push(textOf(inner));
+      const worker = address && scriptIn(address);
+      // A worker that cannot be followed would silently weigh nothing.
+      if (!worker)
+        throw new Error(`${basename(path)} starts a worker whose script cannot be told from its address`);
+      needed.push(worker);
     }
     ts.forEachChild(node, visit);
   };
   visit(source);
-  return needed.filter((each) => each !== undefined);
+  return needed;
 }
 
 const scriptsOf = (html: string) =>
