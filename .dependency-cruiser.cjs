@@ -43,12 +43,13 @@ module.exports = {
       from: { path: "^simulator/src" },
       to: { path: "^packages/" },
     },
-    // A circle of types alone (data here, its sentence there) is gone when the program runs.
+    // A circle of types (data here, its sentence there) is gone when the program runs, and one through an import on
+    // demand (the table of screens, the screens' way back) is only closed after all its files have been read.
     {
       name: "no-cycles",
       severity: "error",
       from: {},
-      to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only"] } },
+      to: { circular: true, viaOnly: { dependencyTypesNot: ["type-only", "dynamic-import"] } },
     },
   ],
   options: {
