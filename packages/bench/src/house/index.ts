@@ -2,3 +2,4 @@ export { emptyHouse, type House, houseKinds } from "./house.ts";
 export { type Change, createLedger, type Ledger, type LedgerOptions } from "./ledger.ts";
 export type { PlantEvent, PlantState, Runner } from "./plant-run.ts";
 export type { Idle, Record } from "./records.ts";
+export { FOLD_VERSION, type Snapshot } from "./snapshot.ts";

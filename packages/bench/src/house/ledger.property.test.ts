@@ -1,8 +1,8 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
-import { counter, plantId, testLedger, testPen } from "../../test/toy.ts";
+import { counter, plantId, TEST_SITE, testLedger, testPen } from "../../test/toy.ts";
 import type { Entry, EntryId, Json } from "../book/index.ts";
-import type { Ledger } from "./index.ts";
+import { createLedger, type Ledger } from "./index.ts";
 
 /** A book of a few plants with everything that can go wrong with order: moves, corrections, withdrawals, late entries. */
 const bookArbitrary = fc.array(
@@ -151,6 +151,43 @@ describe("the ledger", () => {
     expect(stateOf(one)).toEqual(stateOf(other));
     expect([...one.twins]).toEqual([first.id]);
     expect(one.record(newer.id)?.idle).toBe("newer");
+  });
+});
+
+describe("a snapshot", () => {
+  it("with the entries since gives what the whole book gives, or says that it is stale", () => {
+    fc.assert(
+      fc.property(bookArbitrary, fc.nat(40), (acts, cut) => {
+        const entries = writeBook(acts);
+        const before = entries.slice(0, Math.min(entries.length, 4 + cut));
+        const since = entries.slice(before.length);
+        const snapshot = JSON.parse(JSON.stringify(inOneGo(before).snapshot()));
+        const ledger = createLedger({ crafts: [counter], site: TEST_SITE, snapshot });
+        const stale = since.map((entry) => ledger.add([entry])).some((change) => change.stale);
+        const whole = inOneGo(entries);
+        if (!stale)
+          expect(ledger.plants().map((plant) => ledger.stateAt(plant, NOW_ms))).toEqual(
+            whole.plants().map((plant) => whole.stateAt(plant, NOW_ms)),
+          );
+        else expect(since.length).toBeGreaterThan(0);
+      }),
+      { numRuns: 60, seed: 4 },
+    );
+  });
+
+  it("is not stale when entries only come after it", () => {
+    const entries = writeBook([
+      { hour: 5, act: "note", plant: 1, pick: 1 },
+      { hour: 90, act: "move", plant: 1, pick: 1 },
+      { hour: 95, act: "measure", plant: 2, pick: 3 },
+    ]);
+    const ledger = createLedger({
+      crafts: [counter],
+      site: TEST_SITE,
+      snapshot: inOneGo(entries.slice(0, 5)).snapshot(),
+    });
+    expect(ledger.add(entries.slice(5)).stale).toBe(false);
+    expect(stateOf(ledger).plants).toEqual(stateOf(inOneGo(entries)).plants);
   });
 });
 

@@ -1,3 +1,4 @@
+import { CORRECTED } from "../book/correct.ts";
 import type { Entry, EntryId, PlantId } from "../book/entry.ts";
 import { type KindRegistry, kindRegistry } from "../book/kinds.ts";
 import type { AnyCraft } from "../crafts/craft.ts";
@@ -8,7 +9,8 @@ import type { Site } from "../places/site.ts";
 import { type Calendar, calendarOf } from "../places/time.ts";
 import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
 import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
-import { inBookOrder, type Record, recordBook } from "./records.ts";
+import { DEVICE_CLOCK, inBookOrder, type Record, recordBook } from "./records.ts";
+import { recentOf, type Snapshot } from "./snapshot.ts";
 import { type Timeline, timeline } from "./timeline.ts";
 
 export interface LedgerOptions {
@@ -17,10 +19,17 @@ export interface LedgerOptions {
   readonly site: Site;
   /** Entries that happened later are unseen. */
   readonly at_ms?: number;
+  /** A kept state of the same book, so that its entries need not be read; only newer ones are added. */
+  readonly snapshot?: Snapshot;
 }
 
 /** What changed in the numbers after entries or files came. */
-export type Change = { readonly plants: ReadonlySet<PlantId>; readonly house: boolean };
+export interface Change {
+  readonly plants: ReadonlySet<PlantId>;
+  readonly house: boolean;
+  /** The ledger was made from a snapshot and what came reaches behind it: read the whole book again. */
+  readonly stale: boolean;
+}
 
 /**
  * The folded book. It takes entries and files in any order and gives the same state; only what an entry touches is run again,
@@ -53,10 +62,18 @@ export interface Ledger {
   readonly unreadable: ReadonlyMap<string, string>;
   assumed(key: string): number;
   readonly twins: ReadonlySet<EntryId>;
+  /** Entries folded; from a snapshot on only what came since. */
   readonly entries_n: number;
+  /** What a later start needs in place of all entries. */
+  snapshot(): Snapshot;
 }
 
-export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }: LedgerOptions): Ledger {
+export function createLedger({
+  crafts,
+  site,
+  at_ms = Number.POSITIVE_INFINITY,
+  snapshot,
+}: LedgerOptions): Ledger {
   const kinds = kindRegistry([...houseKinds, ...crafts.flatMap((craft) => craft.kinds)]);
   const defaults = new Map(
     crafts.flatMap((craft) => craft.assumptions).map(({ key, value }) => [key, value]),
@@ -64,12 +81,17 @@ export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }:
   const book = recordBook(kinds);
   const files = new Map<string, readonly SeriesRow[]>();
   const unreadable = new Map<string, string>();
+  const texts = new Map<string, string>(snapshot?.files ?? []);
   const plants = new Map<PlantId, Timeline>();
   /** Where each acting plant entry lies, so that a correction finds it again. */
   const lain = new Map<EntryId, readonly string[]>();
   const houseEntries = new Map<EntryId, Entry>();
   let revision = 0;
   let roster: readonly PlantId[] | undefined;
+  let stale = false;
+  const reachedBehind = () => {
+    stale = true;
+  };
   let scene: { house: House; records: Records; calendar: Calendar; airAt: AirAt; runner: Runner } | undefined;
 
   function houseNow(): House {
@@ -140,12 +162,31 @@ export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }:
     return { plants: [...before, ...acting.on], house: was };
   }
 
+  if (snapshot) {
+    for (const entry of snapshot.house) {
+      book.add([entry]);
+      lay(entry.id);
+    }
+    for (const { plant, state, brought, recent } of snapshot.plants) {
+      book.add(recent);
+      const events = recent.flatMap((entry) => {
+        const { acting, kind } = book.get(entry.id) ?? {};
+        return acting && kind ? [{ entry: acting, kind }] : [];
+      });
+      for (const { entry } of events) lain.set(entry.id, entry.on);
+      plants.set(plant, timeline(plant, { state, brought, recent: events }, reachedBehind));
+    }
+    for (const [file, text] of snapshot.files) files.set(file, rowsOfSeries(text));
+  }
+
   const roleBlocked = (event: PlantEvent) => !event.kind.growerOnly || allowed(event.entry, sceneNow().house);
 
   return {
     crafts,
     kinds,
     add(entries) {
+      // What a correction or a clock report says may be about an entry that a snapshot left in the store.
+      if (snapshot && entries.some(({ kind }) => kind === CORRECTED || kind === DEVICE_CLOCK)) stale = true;
       const changed = book.add(entries);
       roster = undefined;
       const ids = changed === "all" ? [...book.all()].map((record) => record.standing.first.id) : changed;
@@ -162,17 +203,18 @@ export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }:
       if (runs) forgetRuns();
       else if (house && scene) scene = { ...scene, house: houseNow() };
       revision++;
-      return { plants: runs ? new Set(plants.keys()) : touched, house };
+      return { plants: runs ? new Set(plants.keys()) : touched, house, stale };
     },
     addSeries(file, text) {
       try {
         files.set(file, rowsOfSeries(text));
+        texts.set(file, text);
       } catch (error) {
         unreadable.set(file, (error as Error).message);
       }
       forgetRuns();
       revision++;
-      return { plants: new Set(plants.keys()), house: true };
+      return { plants: new Set(plants.keys()), house: true, stale };
     },
     get revision() {
       return revision;
@@ -204,6 +246,18 @@ export function createLedger({ crafts, site, at_ms = Number.POSITIVE_INFINITY }:
     assumed: (key) => {
       sceneNow();
       return assumed(key);
+    },
+    snapshot() {
+      const { runner } = sceneNow();
+      return {
+        house: [...houseEntries.values()],
+        plants: [...plants.entries()].flatMap(([plant, line]) => {
+          const state = line.last(runner, roleBlocked);
+          return state ? [{ plant, state, brought: line.brought(), recent: recentOf(line.events()) }] : [];
+        }),
+        files: [...texts],
+        entries_n: book.size,
+      };
     },
     twins: book.twins,
     get entries_n() {

@@ -19,10 +19,21 @@ export interface Timeline {
   last(runner: Runner, acts: (event: PlantEvent) => boolean): PlantState | undefined;
 }
 
-export function timeline(plant: PlantId): Timeline {
-  const events: PlantEvent[] = [];
+/** Where a line starts when its history was left in the store: the state after `recent`, which is all that is here of it. */
+export interface LineStart {
+  readonly state: PlantState;
+  readonly brought: boolean;
+  readonly recent: readonly PlantEvent[];
+}
+
+/** @param reachedBehind called when something changes before the start: the whole history is needed then */
+export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () => void): Timeline {
+  const events: PlantEvent[] = [...(start?.recent ?? [])];
+  const frozen_n = events.length;
   /** State after `events[0..after_n)`, ascending; the last may lie at any place, the others every EVERY_n events. */
-  let kept: { readonly after_n: number; readonly state: PlantState | undefined }[] = [];
+  let kept: { readonly after_n: number; readonly state: PlantState | undefined }[] = start
+    ? [{ after_n: frozen_n, state: start.state }]
+    : [];
   let sorted = true;
 
   function sort() {
@@ -31,6 +42,7 @@ export function timeline(plant: PlantId): Timeline {
     sorted = true;
   }
   function rerunFrom(index: number) {
+    if (start && index < frozen_n) reachedBehind?.();
     while (kept.length > 0 && (kept[kept.length - 1] as { after_n: number }).after_n > index) kept.pop();
   }
   function placeOf(event: PlantEvent): number {
@@ -47,7 +59,7 @@ export function timeline(plant: PlantId): Timeline {
   return {
     insert(event) {
       const last = events[events.length - 1];
-      if (kept.length === 0) {
+      if (kept.length === 0 && !start) {
         // Nothing has been run yet (a book being read): sort once, later.
         sorted &&= !last || inBookOrder(last.entry, event.entry) < 0;
         events.push(event);
@@ -70,7 +82,7 @@ export function timeline(plant: PlantId): Timeline {
       sort();
       return events;
     },
-    brought: () => events.some((event) => event.entry.kind === plantKinds.brought.kind),
+    brought: () => start?.brought || events.some((event) => event.entry.kind === plantKinds.brought.kind),
     last(runner, acts) {
       sort();
       const from = kept[kept.length - 1];
@@ -84,7 +96,10 @@ export function timeline(plant: PlantId): Timeline {
       }
       if (events.length % EVERY_n !== 0) kept.push({ after_n: events.length, state });
       // The end of an earlier run lies between two checkpoints: it is not worth keeping any more.
-      kept = kept.filter(({ after_n }, i) => i === kept.length - 1 || after_n % EVERY_n === 0);
+      kept = kept.filter(
+        ({ after_n }, i) =>
+          i === kept.length - 1 || after_n % EVERY_n === 0 || (start && after_n === frozen_n),
+      );
       return state;
     },
   };
