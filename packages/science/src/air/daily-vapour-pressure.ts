@@ -1,3 +1,4 @@
+import { within } from "../errors/index.ts";
 import {
   vapourPressureFromDewPoint_kPa,
   vapourPressureFromHumidityMax_kPa,
@@ -36,6 +37,13 @@ export function dailyVapourPressure(day: {
   readonly arid?: boolean;
 }): { readonly vapourPressure_kPa: number; readonly route: VapourPressureRoute } {
   const { airMax_C, airMin_C, dewPoint_C, humidityMax_frac, humidityMin_frac, humidityMean_frac } = day;
+  // All that was given is checked, also what a better route leaves unused: a bad reading is worth knowing of.
+  within("airMin_C", airMin_C, -40, 60);
+  within("airMax_C", airMax_C, -40, 60);
+  within("airMax_C", airMax_C, airMin_C, 60);
+  if (humidityMax_frac !== undefined) within("humidityMax_frac", humidityMax_frac, 0.01, 1.05);
+  if (humidityMin_frac !== undefined) within("humidityMin_frac", humidityMin_frac, 0.01, 1.05);
+  if (humidityMean_frac !== undefined) within("humidityMean_frac", humidityMean_frac, 0.01, 1.05);
   if (dewPoint_C !== undefined) {
     return { vapourPressure_kPa: vapourPressureFromDewPoint_kPa(dewPoint_C), route: "dew point" };
   }

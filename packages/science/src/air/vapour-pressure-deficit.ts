@@ -57,7 +57,7 @@ export function dailyVapourPressureDeficit_kPa(day: {
  * @returns deficit [kPa], negative when dew forms
  * @throws QuantityError outside those ranges
  * @source NelsonBugbee2015
- * @example leafVapourPressureDeficit_kPa({ leaf_C: 23, vapourPressure_kPa: 1.32 }) // 1.490
+ * @example leafVapourPressureDeficit_kPa({ leaf_C: 23, vapourPressure_kPa: 1.32 }) // 1.489
  */
 export function leafVapourPressureDeficit_kPa(leaf: {
   readonly leaf_C: number;

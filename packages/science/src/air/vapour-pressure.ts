@@ -118,7 +118,7 @@ export function vapourPressureFromHumidityMean_kPa(day: {
  *
  * ea = e°(Tmin) in a humid climate, e°(Tmin − 2) in an arid one
  *
- * @param day lowest temperature [°C], -38 to 60; whether the climate is arid
+ * @param day lowest temperature [°C], -40 to 60; whether the climate is arid
  * @returns pressure [kPa]
  * @throws QuantityError outside that range
  * @source FAO56 eq. 48
@@ -129,6 +129,6 @@ export function vapourPressureFromMinimum_kPa(day: {
   readonly airMin_C: number;
   readonly arid: boolean;
 }): number {
-  within("airMin_C", day.airMin_C, -38, 60);
+  within("airMin_C", day.airMin_C, -40, 60);
   return saturation_kPa(day.airMin_C - (day.arid ? 2 : 0));
 }

@@ -113,8 +113,8 @@ describe("a reading", () => {
     const carried = chance.carryToOthers({
       belief,
       index_n: 0,
-      mean: direct.mean[0] ?? NaN,
-      variance: direct.covariance[0]?.[0] ?? NaN,
+      learnedMean: direct.mean[0] ?? NaN,
+      learnedVariance: direct.covariance[0]?.[0] ?? NaN,
     });
     for (let i = 0; i < 3; i += 1) {
       expect(carried.mean[i]).toBeCloseTo(direct.mean[i] ?? NaN, 10);

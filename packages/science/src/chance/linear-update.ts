@@ -105,27 +105,29 @@ export function linearUpdate(reading: {
  * @returns belief afterwards
  * @throws QuantityError when the index is no quantity of the belief or its variance is 0
  * @source our assumption; conditional moments of the normal distribution
- * @example carryToOthers({ belief: { mean: [0, 0], covariance: [[4, 2], [2, 3]] }, index_n: 0, mean: 2, variance: 1 }).mean[1] // 1
+ * @example carryToOthers({ belief: { mean: [0, 0], covariance: [[4, 2], [2, 3]] }, index_n: 0, learnedMean: 2, learnedVariance: 1 }).mean[1] // 1
  */
 export function carryToOthers(learned: {
   readonly belief: Belief;
   readonly index_n: number;
-  readonly mean: number;
-  readonly variance: number;
+  readonly learnedMean: number;
+  readonly learnedVariance: number;
 }): Belief {
-  const { belief, index_n, mean, variance } = learned;
+  const { belief, index_n, learnedMean, learnedVariance } = learned;
   const size = checkBelief(belief);
   within("index_n", index_n, 0, size - 1);
-  within("mean", mean, -1e12, 1e12);
-  within("variance", variance, 0, 1e15);
+  within("learnedMean", learnedMean, -1e12, 1e12);
+  within("learnedVariance", learnedVariance, 0, 1e15);
   const before = entry(belief.covariance[index_n], index_n);
   within("varianceBefore", before, 1e-15, 1e15);
   const gain = belief.covariance.map((line) => entry(line, index_n) / before);
-  const step = mean - entry(belief.mean, index_n);
+  const step = learnedMean - entry(belief.mean, index_n);
   return {
     mean: belief.mean.map((state, i) => state + entry(gain, i) * step),
     covariance: belief.covariance.map((line, row) =>
-      line.map((value, column) => value + entry(gain, row) * entry(gain, column) * (variance - before)),
+      line.map(
+        (value, column) => value + entry(gain, row) * entry(gain, column) * (learnedVariance - before),
+      ),
     ),
   };
 }

@@ -87,7 +87,7 @@ export function sunElevation_rad(moment: {
  * @throws QuantityError outside those ranges
  * @source FAO56 eq. 28
  * @see checks/air-water.json 051, 070-081
- * @example hourlyExtraterrestrialRadiation_MJ_m2({ latitude_deg: 16.2167, dayOfYear_d: 274, hourAngle_rad: 0.682 }) // 3.543
+ * @example hourlyExtraterrestrialRadiation_MJ_m2({ latitude_deg: 16.2167, dayOfYear_d: 274, hourAngle_rad: 0.682 }) // 3.54
  */
 export function hourlyExtraterrestrialRadiation_MJ_m2(period: {
   readonly latitude_deg: number;

@@ -17,7 +17,11 @@ export const faoGrass: DailySurface = { numerator: 900, denominator: 0.34, sigma
 export const asceShort: DailySurface = { numerator: 900, denominator: 0.34, sigma_MJ_K4_m2_d: 4.901e-9 };
 export const asceTall: DailySurface = { numerator: 1600, denominator: 0.38, sigma_MJ_K4_m2_d: 4.901e-9 };
 
-/** FAO-56 eq. 39. The clamp on Rs/Rso keeps polar night and bad readings inside the range of the fit. */
+/**
+ * Net long-wave loss. The clamp on Rs/Rso keeps polar night and bad readings inside the range of the fit.
+ *
+ * @source FAO56 eq. 39
+ */
 export function netLongwave(
   airMax_C: number,
   airMin_C: number,
@@ -30,7 +34,7 @@ export function netLongwave(
   const min_K2 = (airMin_C + 273.16) * (airMin_C + 273.16);
   const ratio = solar_MJ_m2_d / clearSky_MJ_m2_d;
   // Written so that 0/0 (polar night) falls to the lower end.
-  const clear = ratio > 0.3 ? (ratio < 1 ? ratio : 1) : 0.3;
+  const clear = ratio > 0.3 ? Math.min(ratio, 1) : 0.3;
   const black = (sigma * (max_K2 * max_K2 + min_K2 * min_K2)) / 2;
   return black * (0.34 - 0.14 * Math.sqrt(vapour_kPa)) * (1.35 * clear - 0.35);
 }
@@ -46,7 +50,11 @@ export type DailyParts = {
   readonly dryAir_mm_d: number;
 };
 
-/** FAO-56 eq. 6 with everything on the way to it. */
+/**
+ * The daily formula with everything on the way to it.
+ *
+ * @source FAO56 eq. 6
+ */
 export function dailyParts(
   surface: DailySurface,
   airMax_C: number,
@@ -89,7 +97,11 @@ export function dailyParts(
   };
 }
 
-/** The same as a single number, without the object: what the array kernel and the checked scalar run. */
+/**
+ * The same as a single number, without the object: what the array kernel and the checked scalar run.
+ *
+ * @source FAO56 eq. 6
+ */
 export function dailyEt_mm_d(
   airMax_C: number,
   airMin_C: number,

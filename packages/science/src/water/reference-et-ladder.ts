@@ -65,6 +65,9 @@ const sdOfHargreaves = 0.225;
  */
 export function referenceEtFromKnown(day: KnownOfDay): LadderResult {
   const { airMax_C, airMin_C, latitude_deg, elevation_m, dayOfYear_d } = day;
+  if (day.solar_MJ_m2_d !== undefined) within("solar_MJ_m2_d", day.solar_MJ_m2_d, 0, 50);
+  if (day.sunshine_h !== undefined) within("sunshine_h", day.sunshine_h, 0, 24);
+  within("elevation_m", elevation_m, -430, 6000);
   const extraterrestrial_MJ_m2_d = extraterrestrialRadiation_MJ_m2_d({ latitude_deg, dayOfYear_d });
   const notes: string[] = [];
   const vapour = dailyVapourPressure(day);

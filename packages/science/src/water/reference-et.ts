@@ -113,7 +113,7 @@ export function referenceEtWorking(day: ReferenceDay): {
  * @throws QuantityError as for the daily reference evapotranspiration
  * @source ASCE2005 eq. 1
  * @see checks/air-water.json 057-066, 082
- * @example standardisedEtDaily_mm_d({ surface: "tall", airMax_C: 32.4, airMin_C: 10.9, vapourPressure_kPa: 1.27, solar_MJ_m2_d: 22.4, wind2m_m_s: 1.787, latitude_deg: 40.41, elevation_m: 1462.4, dayOfYear_d: 183 }) // 7.34
+ * @example standardisedEtDaily_mm_d({ surface: "tall", airMax_C: 32.4, airMin_C: 10.9, vapourPressure_kPa: 1.27, solar_MJ_m2_d: 22.4, wind2m_m_s: 1.787, latitude_deg: 40.41, elevation_m: 1462.4, dayOfYear_d: 183 }) // 7.32
  */
 export function standardisedEtDaily_mm_d(day: ReferenceDay & { readonly surface: "short" | "tall" }): number {
   checkDay(day);

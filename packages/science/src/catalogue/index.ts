@@ -1,0 +1,21 @@
+import { airCatalogue } from "../air/catalogue.ts";
+import { chanceCatalogue } from "../chance/catalogue.ts";
+import { sunCatalogue } from "../sun/catalogue.ts";
+import { unitsCatalogue } from "../units/catalogue.ts";
+import { plantCatalogue } from "../water/catalogue-plant.ts";
+import { potCatalogue } from "../water/catalogue-pot.ts";
+import { referenceEtCatalogue } from "../water/catalogue-reference-et.ts";
+import type { ScienceFunction } from "./types.ts";
+
+export type { InputValue, ScienceFunction, ScienceInput, ScienceOutput, ScienceResult } from "./types.ts";
+
+/** Every public function of science that can be run on plain values, by field. A new field adds one line. */
+export const catalogue: readonly ScienceFunction[] = [
+  ...unitsCatalogue,
+  ...airCatalogue,
+  ...sunCatalogue,
+  ...referenceEtCatalogue,
+  ...plantCatalogue,
+  ...potCatalogue,
+  ...chanceCatalogue,
+];
