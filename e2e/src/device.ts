@@ -1,8 +1,9 @@
-import { mkdtempSync, rmSync } from "node:fs";
+import { mkdtempSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { type BrowserContext, chromium, type Page } from "playwright-core";
 import { browserFlags, browserProgram } from "./browser-program.ts";
+import { throwAway } from "./throw-away.ts";
 
 /** The screens that everything must work on. */
 export const screens = {
@@ -84,7 +85,7 @@ export async function openDevice(look: DeviceLook = {}): Promise<Device> {
     },
     async discard() {
       await context.close().catch(() => {});
-      rmSync(memory, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+      await throwAway(memory);
     },
   };
 }

@@ -1,10 +1,11 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { cpSync, existsSync, mkdtempSync, rmSync } from "node:fs";
+import { cpSync, existsSync, mkdtempSync } from "node:fs";
 import { createServer } from "node:net";
 import { tmpdir } from "node:os";
 import { basename, join } from "node:path";
 import { fileURLToPath } from "node:url";
+import { throwAway } from "./throw-away.ts";
 
 const sillwood = fileURLToPath(new URL("../../packages/cli/dist/sillwood.js", import.meta.url));
 
@@ -116,7 +117,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
     start,
     async discard() {
       await end("SIGKILL");
-      rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+      await throwAway(folder);
     },
   };
   try {

@@ -1,10 +1,11 @@
 import { type ChildProcess, spawn } from "node:child_process";
 import { once } from "node:events";
-import { existsSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { existsSync, mkdtempSync, readFileSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import lighthouse from "lighthouse";
 import { browserFlags, browserProgram } from "./browser-program.ts";
+import { throwAway } from "./throw-away.ts";
 
 type Category = "accessibility" | "best-practices" | "performance";
 
@@ -41,6 +42,8 @@ export async function judgePage(
   const browser = spawn(program.path, [...flags, "about:blank"], {
     env: { ...process.env, ...program.env },
     stdio: "ignore",
+    // A group of its own, so that its helpers can be ended with it.
+    detached: process.platform !== "win32",
   });
   try {
     const port = await debuggingPort(folder, browser);
@@ -62,7 +65,10 @@ export async function judgePage(
     return { scores, failing };
   } finally {
     const gone = once(browser, "exit");
-    if (browser.exitCode === null && browser.kill("SIGKILL")) await gone;
-    rmSync(folder, { recursive: true, force: true, maxRetries: 5, retryDelay: 100 });
+    if (browser.exitCode === null && browser.signalCode === null && browser.pid !== undefined) {
+      process.kill(process.platform === "win32" ? browser.pid : -browser.pid, "SIGKILL");
+      await gone;
+    }
+    await throwAway(folder);
   }
 }
