@@ -54,7 +54,7 @@ export interface SkillRun {
   readonly beyond_n: number;
 }
 
-export const POTS_PER_RUN_n = 10;
+const POTS_PER_RUN_n = 10;
 export const HORIZON_d = 40;
 const WARM_UP_d = 21;
 const ASK_EVERY_d = 2;

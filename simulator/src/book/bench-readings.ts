@@ -5,7 +5,7 @@ import { saturation_kPa } from "../nursery/vapour.ts";
 import type { Json } from "./line.ts";
 
 /** What somebody reads off a thermometer and a light meter and writes down for a bench. */
-export interface BenchReading {
+interface BenchReading {
   readonly at_ms: number;
   readonly kind: "bench.air" | "bench.lit";
   readonly bench: number;

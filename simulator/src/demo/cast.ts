@@ -40,7 +40,7 @@ export const BENCHES = [
   { id: "yard-bed", name: "Yard bed", place: "bed", outdoors: true, spots_n: 8, mark: "Y" },
 ] as const;
 
-export type HabitWord = "thin" | "fat" | "lantern" | "tiny";
+type HabitWord = "thin" | "fat" | "lantern" | "tiny";
 
 export const CULTIVARS = [
   {
@@ -92,7 +92,7 @@ export const CULTIVARS = [
   restricted: boolean;
 }[];
 
-export type CultivarKey = (typeof CULTIVARS)[number]["key"];
+type CultivarKey = (typeof CULTIVARS)[number]["key"];
 
 /** One plant as the grower would introduce it. */
 export interface Role {

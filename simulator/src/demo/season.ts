@@ -10,14 +10,14 @@ import { COLD, ROLES, SHELF, SILL, SITE, STORY, YARD } from "./cast.ts";
 import { GROWER, HELPER } from "./people.ts";
 
 /** Days for which the helper was away before the demo day; nobody walked the sill. */
-export const AWAY_d = 2;
+const AWAY_d = 2;
 const LATEST_SOAK_d = AWAY_d + 1;
 const EARLIEST_SOAK_d = 18;
 /** A pot counts as plainly due from here on. */
 const DUE_frac = 0.58;
 const TOO_DRY_frac = 0.97;
 
-export interface Season {
+interface Season {
   readonly notes: readonly Note[];
   /** The hidden state of every pot at the end. */
   readonly truth: readonly Snapshot[];

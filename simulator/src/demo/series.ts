@@ -10,7 +10,7 @@ import { grower, type Hands, type Pending } from "./setting-up.ts";
 const WEATHER_COLUMNS = ["rain_mm", "tMax_C", "tMin_C", "wind_m_s"] as const;
 const LOGGER_COLUMNS = ["air_C", "humidity_frac"] as const;
 
-export interface SeriesParts {
+interface SeriesParts {
   readonly pending: readonly Pending[];
   /** Text by content hash. */
   readonly files: ReadonlyMap<string, string>;

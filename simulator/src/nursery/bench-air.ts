@@ -1,5 +1,3 @@
-import { HOUR_ms } from "./calendar.ts";
-
 /** Air and light on one bench, hour by hour; the hidden truth, not what anybody wrote down. */
 export interface BenchAir {
   readonly from_ms: number;
@@ -45,7 +43,3 @@ export function dailyLight_mol_m2_d(air: BenchAir, day: number, light_frac: numb
     if (air.dayOf[i] === day) sum_umol += (air.ppfd_umol_m2_s[i] as number) * 3600;
   return (sum_umol * light_frac) / 1e6;
 }
-
-/** Hour in which an instant falls. */
-export const hourOf = (air: BenchAir, at_ms: number): number =>
-  Math.max(0, Math.min(air.hours_n - 1, Math.floor((at_ms - air.from_ms) / HOUR_ms)));

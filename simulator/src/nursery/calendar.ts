@@ -14,7 +14,7 @@ export interface LocalDay {
 const formats = new Map<string, Intl.DateTimeFormat>();
 
 /** Hours by which the zone's clocks are ahead of UTC at an instant. */
-export function offset_h(zone: string, at_ms: number): number {
+function offset_h(zone: string, at_ms: number): number {
   let format = formats.get(zone);
   if (!format) {
     format = new Intl.DateTimeFormat("en-US", {

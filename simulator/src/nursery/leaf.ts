@@ -1,7 +1,7 @@
 import { saturation_kPa, saturationSlope_kPa_per_C } from "./vapour.ts";
 
 /** Air and light around a leaf over one hour. */
-export interface LeafAir {
+interface LeafAir {
   readonly air_C: number;
   readonly vapour_kPa: number;
   readonly wind_m_s: number;
@@ -37,7 +37,7 @@ const CLOSE_C = 0.03;
  *
  * @source Medlyn et al. (2011), Global Change Biology 17, eq. 11
  */
-export function stomata_mol_m2_s(
+function stomata_mol_m2_s(
   traits: LeafTraits,
   ppfd_umol_m2_s: number,
   leafDeficit_kPa: number,

@@ -32,7 +32,7 @@ export interface Water {
 }
 
 /** What left and entered over one step. */
-export interface Flow {
+interface Flow {
   evaporated_g: number;
   drunk_g: number;
 }

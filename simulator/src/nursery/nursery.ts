@@ -27,7 +27,7 @@ export type Act = (
 ) => void;
 
 /** An instant at which the hidden state of a pot is kept. */
-export interface Probe {
+interface Probe {
   readonly at_ms: number;
   readonly key: number;
 }
@@ -36,7 +36,7 @@ export interface Snapshot extends Probe {
   readonly pot: Pot;
 }
 
-export interface NurseryRun {
+interface NurseryRun {
   readonly notes: readonly Note[];
   readonly snapshots: readonly Snapshot[];
 }

@@ -5,7 +5,7 @@ import { LEAF_TAKES_frac, type SkyHours, sharedWhims } from "./outdoor-air.ts";
 import { saturation_kPa } from "./vapour.ts";
 
 /** A room with a bench in it. */
-export interface Room {
+interface Room {
   /** What the heating holds by day (7 to 22 h) and night. */
   readonly day_C: number;
   readonly night_C: number;
@@ -17,7 +17,7 @@ export interface Room {
   readonly wind_m_s: number;
 }
 
-export interface Window {
+interface Window {
   /** Clockwise from north. */
   readonly faces_deg: number;
   /** Share of light that the panes let through. */

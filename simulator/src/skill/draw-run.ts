@@ -30,7 +30,7 @@ export interface DrawnRun {
 }
 
 /** A move that the grower wrote down. */
-export interface LoggedMove {
+interface LoggedMove {
   readonly key: number;
   readonly at_ms: number;
   readonly bench: number;
