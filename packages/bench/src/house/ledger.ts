@@ -10,7 +10,7 @@ import { type Calendar, calendarOf } from "../places/time.ts";
 import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
 import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
 import { DEVICE_CLOCK, inBookOrder, type Record, recordBook } from "./records.ts";
-import { recentOf, type Snapshot } from "./snapshot.ts";
+import { recentOf, type Snapshot, settled } from "./snapshot.ts";
 import { type Timeline, timeline } from "./timeline.ts";
 
 export interface LedgerOptions {
@@ -250,7 +250,7 @@ export function createLedger({
     snapshot() {
       const { runner } = sceneNow();
       return {
-        house: [...houseEntries.values()],
+        house: [...houseEntries.values()].map(settled),
         plants: [...plants.entries()].flatMap(([plant, line]) => {
           const state = line.last(runner, roleBlocked);
           return state ? [{ plant, state, brought: line.brought(), recent: recentOf(line.events()) }] : [];

@@ -26,4 +26,7 @@ export const FOLD_VERSION = 1;
 const RECENT_n = 6;
 
 export const recentOf = (events: readonly PlantEvent[]): readonly Entry[] =>
-  events.slice(-RECENT_n).map(({ entry }) => entry);
+  events.slice(-RECENT_n).map(({ entry }) => settled(entry));
+
+/** An acting entry stands at its corrected time: kept as typed, so that clock reports do not shift it twice. */
+export const settled = (entry: Entry): Entry => ({ ...entry, atFrom: "typed" });
