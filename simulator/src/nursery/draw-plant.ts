@@ -12,9 +12,9 @@ interface Range {
 
 /** Ranges of what a medium holds: drained, at wilting, dry mass per mL, bypass when dry. All our assumption, wide on purpose. */
 const MEDIA: Readonly<Record<MediumName, { full: Range; wilt: Range; density: Range; bypassDry: Range }>> = {
-  spongy: { full: r(0.46, 0.7), wilt: r(0.1, 0.2), density: r(0.09, 0.18), bypassDry: r(0.3, 0.65) },
-  bark: { full: r(0.34, 0.55), wilt: r(0.08, 0.18), density: r(0.17, 0.3), bypassDry: r(0.2, 0.5) },
-  gritty: { full: r(0.22, 0.42), wilt: r(0.05, 0.13), density: r(0.5, 0.95), bypassDry: r(0.1, 0.3) },
+  spongy: { full: r(0.42, 0.74), wilt: r(0.08, 0.24), density: r(0.09, 0.18), bypassDry: r(0.3, 0.65) },
+  bark: { full: r(0.3, 0.58), wilt: r(0.05, 0.2), density: r(0.17, 0.3), bypassDry: r(0.2, 0.5) },
+  gritty: { full: r(0.18, 0.45), wilt: r(0.03, 0.12), density: r(0.5, 0.95), bypassDry: r(0.1, 0.3) },
   unknown: { full: r(0.26, 0.66), wilt: r(0.06, 0.2), density: r(0.12, 0.7), bypassDry: r(0.15, 0.6) },
 };
 

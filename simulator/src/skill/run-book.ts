@@ -2,7 +2,7 @@ import { benchReadings } from "../book/bench-readings.ts";
 import { type BookWriter, bookWriter } from "../book/book-writer.ts";
 import type { Json, Line } from "../book/line.ts";
 import { entryOf, type Names } from "../book/notes-to-book.ts";
-import { countLeaves } from "../nursery/measure.ts";
+import { countLeaves, measurePot } from "../nursery/measure.ts";
 import type { Note } from "../nursery/notes.ts";
 import type { Pot } from "../nursery/potted-plant.ts";
 import type { DrawnRun } from "./draw-run.ts";
@@ -45,7 +45,7 @@ export function bookOfRun(
     write("plant.brought", [names.plant(key)], {
       number: 101 + key,
       habit: chance.pick(HABITS),
-      pot: { ...pot.vessel.shape },
+      pot: { ...measurePot(pot.vessel.shape, chance) },
       medium: run.media[key] as string,
       spot: names.spot(pot.bench, key),
     });
