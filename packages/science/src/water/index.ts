@@ -40,6 +40,7 @@ export {
   rainIntoPot,
   surfaceOfDepth_m2,
 } from "./outdoor-pot.ts";
+export * from "./pot-filter.ts";
 export { capturedShare_frac, leachingRequirement_frac, pourFor, type RewettingKind } from "./pour.ts";
 export {
   type ReferenceDay,

@@ -166,7 +166,7 @@ function advance(
   const c4 = p34 + g * p14 + leaf_g * p44;
   const c5 = p35 + g * p15 + leaf_g * p45;
   const use_g = leaf_g + surface_g;
-  const perDay_d = dt_d < 1 ? dt_d : 1;
+  const perDay_d = Math.min(dt_d, 1);
   const fade2 = fade * fade;
   x[6] = dD * d0 + leaf_g * d1 + surface_g * d2 + dW * d5 + (noise.day_frac * use_g) ** 2 / perDay_d;
   x[7] = fade * d1;

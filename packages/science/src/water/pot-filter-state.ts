@@ -112,7 +112,7 @@ export function tidy(state: number[]): void {
 
 function clamp(value: number, min: number, max: number): number {
   // Written so that NaN becomes the lower end instead of travelling on.
-  return value >= min ? (value <= max ? value : max) : min;
+  return value >= min ? Math.min(value, max) : min;
 }
 
 /**

@@ -1,3 +1,13 @@
+export {
+  type DayAhead,
+  type DryDown,
+  type DryDownDraws,
+  dryDownDraws,
+  equallyLikely,
+  quantileOf,
+  type SurfaceLayer,
+  shareUpTo,
+} from "./pot-filter-forecast.ts";
 export { chancePast, type LookMeaning, NEW_PERSON, type PersonOffset, withLook } from "./pot-filter-look.ts";
 export { type PotDemand, type PotNoise, type PotStep, predictPot } from "./pot-filter-predict.ts";
 export {

@@ -1,7 +1,13 @@
 import type { Generator } from "../chance/index.ts";
-import { drawState, spreadOf } from "./dry-down-forecast-draws.ts";
+import { drawState, spreadOf } from "./pot-filter-draws.ts";
 import { CAPACITY, DEPLETION, LEAF, type PotState, SURFACE } from "./pot-filter-state.ts";
-import { type SurfaceLayer, surfaceShare } from "./pot-filter-surface.ts";
+import { evaporationReduction } from "./surface-drying.ts";
+
+/** How a bare surface dries: water lost from its top layer freely, and in all, mm. */
+export interface SurfaceLayer {
+  readonly readilyEvaporable_mm: number;
+  readonly totalEvaporable_mm: number;
+}
 
 /** Demand of one day ahead (the first may be a part of a day), at factors one. */
 export interface DayAhead {
@@ -104,7 +110,11 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
       const r = D / W;
       const ks = r > dryDown.stressFrom_frac ? Math.max(0.02, (1 - r) / (1 - dryDown.stressFrom_frac)) : 1;
       const leaf_g = Math.exp(leafLn) * ahead.leaf_g * luck * ks;
-      const surface_g = surfaceFactor * ahead.surface_g * luck * surfaceShare(lost_mm, surface.layer);
+      const surface_g =
+        surfaceFactor *
+        ahead.surface_g *
+        luck *
+        evaporationReduction({ ...surface.layer, evaporated_mm: lost_mm });
       const day_g = leaf_g + surface_g;
       const before_g = D;
       D = Math.min(1.2 * W, D + day_g);

@@ -1,0 +1,228 @@
+import {
+  CAPACITY,
+  DEPLETION,
+  evaporationReduction,
+  meanOf,
+  type PotNoise,
+  predictPot,
+  type SurfaceLayer,
+  sdOf,
+  shifted,
+  VARIANCE,
+  withLook,
+} from "@sillwood/science/water";
+import type { AirDay } from "../../places/ahead.ts";
+import { leafWidth_m } from "../../plants/facts.ts";
+import { rimArea_m2, rimDiameter_cm, USUAL_POT } from "../../plants/pot.ts";
+import type { Sight, Step } from "../craft.ts";
+import { driveOf, leafBetween_g_m2, surfaceBetween_g_m2 } from "./drive.ts";
+import { rain_g } from "./drive-outdoors.ts";
+import { begunAnew } from "./events.ts";
+import { isHabit } from "./habit.ts";
+import { NEW_EYE, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
+import { believing, DAILY_AIR_SD_frac, lastFew, type WaterSlice } from "./slice.ts";
+
+/** Rates of one step: what air and light ask of the pot, at factors one. */
+export interface WaterRates {
+  readonly leafArea_m2: number;
+  readonly capacityPrior_g: number;
+  readonly capacityPriorSd_g: number;
+  readonly leaf_g: number;
+  /** From a wet surface. */
+  readonly surface_g: number;
+  readonly rain_g: number;
+  readonly rim_m2: number;
+  readonly noise: PotNoise;
+}
+
+/** Share of the leaves' use that the top layer gives, for the drying of the surface. @source our assumption */
+export const TOP_ROOTS_frac = 0.25;
+const SURFACE_WANDER = 0.03;
+/** A learned factor fades to the model with this time: 2 · 0.6² / 0.06² days keeps the doubt at its prior. */
+const FADE_d = 200;
+const DRAINED_WANDER_frac = 0.002;
+const DRAINED_FLOOR_g = 0.1;
+const CAPACITY_WANDER_frac = 0.002;
+const LARGEST_NOISE = 2;
+const PAST_POINTS_n = 40;
+
+/** Noise of a pot whose surprises have been larger or smaller than stated. */
+export function noiseOf(slice: WaterSlice, sight: Sight, airSd_frac: number): PotNoise {
+  const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(slice.surprise)));
+  return {
+    day_frac:
+      Math.hypot(sight.assumed("demandNoise_frac"), Math.min(DAILY_AIR_SD_frac, airSd_frac)) * inflation,
+    leaf_per_rootDay: sight.assumed("leafWander") * inflation,
+    surface_per_rootDay: SURFACE_WANDER,
+    fade_d: FADE_d,
+    drained_frac: DRAINED_WANDER_frac,
+    drainedFloor_g: DRAINED_FLOOR_g,
+    capacity_frac: CAPACITY_WANDER_frac,
+    stressFrom_frac: sight.assumed("stressFrom_frac"),
+  };
+}
+
+/** How the bare surface dries, as adjusted. */
+export function surfaceLayer(sight: Sight): SurfaceLayer {
+  const readilyEvaporable_mm = sight.assumed("surfaceReady_mm");
+  return {
+    readilyEvaporable_mm,
+    totalEvaporable_mm: Math.max(readilyEvaporable_mm + 1, sight.assumed("surfaceTotal_mm")),
+  };
+}
+
+/** Share of the wet rate at which the surface still evaporates. */
+export function surfaceWet_frac(lost_mm: number, layer: SurfaceLayer): number {
+  return evaporationReduction({ ...layer, evaporated_mm: Math.min(100, Math.max(0, lost_mm)) });
+}
+
+/** What a stretch of one day asks of a pot at factors one. */
+export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
+  const pot = sight.plant.pot ?? USUAL_POT;
+  const rim_m2 = rimArea_m2(pot);
+  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot));
+  const outdoors_frac = day.outdoors ? sight.assumed("isolation_frac") * sight.assumed("sunlitLeaf_frac") : 1;
+  return {
+    rim_m2,
+    leaf_g: leafBetween_g_m2(drive, from_ms, to_ms) * leafArea_m2 * outdoors_frac,
+    surface_g: surfaceBetween_g_m2(drive, from_ms, to_ms) * rim_m2 * (1 - sight.assumed("surfaceCover_frac")),
+    rain_g: day.outdoors
+      ? rain_g(day, rim_m2, sight.assumed("umbrella_frac")) * ((to_ms - from_ms) / (day.to_ms - day.from_ms))
+      : 0,
+  };
+}
+
+/** Rates from the state and the readings at the start of the step. */
+export function waterRates(slice: WaterSlice, step: Step): WaterRates {
+  const leafArea_m2 = step.read("leafArea_m2").value;
+  const prior = step.read("capacityPrior_g");
+  const demand = demandOf(step, step.day, step.from_ms, step.to_ms, leafArea_m2);
+  return {
+    ...demand,
+    leafArea_m2,
+    capacityPrior_g: prior.value,
+    capacityPriorSd_g: prior.sd,
+    noise: noiseOf(slice, step, step.day.demandSd_frac),
+  };
+}
+
+/** The slice at the end of the step. */
+export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step): WaterSlice {
+  const ready = withReadings(slice, rates, step);
+  const looked = ready.visits.length > 0 ? withVisits(ready, step) : ready;
+  if (!(step.dt_d > 0)) return looked;
+  const layer = surfaceLayer(step);
+  const wet_frac = surfaceWet_frac(looked.surfaceLost_mm, layer);
+  const next = predictPot(
+    looked.state,
+    { dt_d: step.dt_d, leaf_g: rates.leaf_g, surface_g: rates.surface_g * wet_frac, rain_g: rates.rain_g },
+    rates.noise,
+  );
+  const use_g = next.leafUse_g + next.surfaceUse_g;
+  const lost_mm =
+    looked.surfaceLost_mm +
+    (next.surfaceUse_g + TOP_ROOTS_frac * next.leafUse_g - rates.rain_g) / (1000 * rates.rim_m2);
+  const { ledger } = looked;
+  return {
+    ...looked,
+    ...(looked.wilted_ms === undefined && looked.droopingWet_ms === undefined
+      ? {}
+      : fadingSigns(looked, step.to_ms)),
+    at_ms: step.to_ms,
+    state: next.state,
+    surfaceLost_mm: Math.min(layer.totalEvaporable_mm, Math.max(0, lost_mm)),
+    demandSincePour_g: looked.demandSincePour_g + rates.leaf_g + rates.surface_g * wet_frac,
+    ledger: {
+      ...ledger,
+      used_g: ledger.used_g + use_g,
+      leafUsed_g: ledger.leafUsed_g + next.leafUse_g,
+      rain_g: ledger.rain_g + rates.rain_g,
+      drained_g: ledger.drained_g + next.rainDrained_g,
+      putRight_g: ledger.putRight_g + next.putRight_g,
+    },
+    past:
+      step.to_ms >= step.day.to_ms
+        ? lastFew(
+            looked.past,
+            pointOf(step.to_ms, next.state[CAPACITY], next.state[DEPLETION]),
+            PAST_POINTS_n,
+          )
+        : looked.past,
+  };
+}
+
+const DAY_ms = 86_400_000;
+/** A plant that was watered after wilting and was not seen hanging since counts as standing after this time. */
+const STANDS_AGAIN_d = 3;
+const OLD_SIGN_d = 14;
+
+function fadingSigns(slice: WaterSlice, at_ms: number): Pick<WaterSlice, "wilted_ms" | "droopingWet_ms"> {
+  const { wilted_ms, droopingWet_ms } = slice;
+  const watered = wilted_ms !== undefined && (slice.pours.at(-1)?.at_ms ?? 0) > wilted_ms;
+  const stands =
+    wilted_ms !== undefined && at_ms - wilted_ms > (watered ? STANDS_AGAIN_d : OLD_SIGN_d) * DAY_ms;
+  const old = droopingWet_ms !== undefined && at_ms - droopingWet_ms > OLD_SIGN_d * DAY_ms;
+  return { wilted_ms: stands ? undefined : wilted_ms, droopingWet_ms: old ? undefined : droopingWet_ms };
+}
+
+const pointOf = (at_ms: number, capacity_g: number | undefined, depletion_g: number | undefined) => ({
+  at_ms,
+  held_g: Math.max(0, (capacity_g ?? 0) - (depletion_g ?? 0)),
+});
+
+/** A jump of this ln size in the leaf area is a new count, not growth. */
+const AREA_JUMP = 0.1;
+
+/** What changed in the readings since the last step: a new pot, a better count of the leaves, a better known capacity. */
+export function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSlice {
+  if (slice.fresh) return begunAnew(slice, sight);
+  let next = slice;
+  if (rates.leafArea_m2 !== slice.leafArea_m2) {
+    const jump = Math.log(Math.max(1e-6, slice.leafArea_m2) / Math.max(1e-6, rates.leafArea_m2));
+    if (!slice.trimmed && slice.leafArea_m2 > 0 && rates.leafArea_m2 > 0 && Math.abs(jump) > AREA_JUMP) {
+      // What was learned was the product of area and factor; a better count must not throw it away.
+      const learned = 1 - Math.min(1, (sdOf(slice.state, 1) / 0.6) ** 2);
+      next = believing(next, shifted(next.state, 1, learned * jump));
+    }
+    next = { ...next, leafArea_m2: rates.leafArea_m2, trimmed: false };
+  }
+  if (rates.capacityPrior_g !== slice.prior.capacity_g) next = withCapacityPrior(next, rates);
+  return next;
+}
+
+export interface Readings {
+  readonly leafArea_m2: number;
+  readonly capacityPrior_g: number;
+  readonly capacityPriorSd_g: number;
+}
+
+function withCapacityPrior(slice: WaterSlice, rates: Readings): WaterSlice {
+  const prior = { capacity_g: rates.capacityPrior_g, capacitySd_g: rates.capacityPriorSd_g };
+  const before_sd = Math.max(1, slice.prior.capacitySd_g);
+  const unlearned = Math.min(1, (sdOf(slice.state, CAPACITY) / before_sd) ** 2);
+  const scale = prior.capacity_g / Math.max(1, slice.prior.capacity_g);
+  const state = slice.state.slice();
+  const fuller = (1 - unlearned) * meanOf(state, CAPACITY) + unlearned * prior.capacity_g;
+  state[CAPACITY] = fuller;
+  // The store keeps its share of water: only its size is known better.
+  if (slice.seen === undefined) state[DEPLETION] = meanOf(state, DEPLETION) * (1 + unlearned * (scale - 1));
+  const at = VARIANCE[CAPACITY] as number;
+  const sd = sdOf(slice.state, CAPACITY) * (1 + unlearned * (prior.capacitySd_g / before_sd - 1));
+  state[at] = sd ** 2;
+  return { ...believing(slice, shifted(state, CAPACITY, 0)), prior };
+}
+
+/** Visits of past days on which nobody poured: the pot did not look dry then. */
+function withVisits(slice: WaterSlice, step: Step): WaterSlice {
+  const over = slice.visits.filter((visit) => visit.date < step.day.date);
+  if (over.length === 0) return slice;
+  let next: WaterSlice = { ...slice, visits: slice.visits.filter((visit) => visit.date >= step.day.date) };
+  for (const visit of over) {
+    if (isHabit(next.pours, visit.by)) continue;
+    const sinceUse_g = next.ledger.used_g - visit.used_g;
+    const eye = next.people[visit.by] ?? NEW_EYE;
+    const after = withLook(next.state, false, VISITED_WITHOUT_POUR, eye, sinceUse_g);
+    next = { ...believing(next, after.state), people: { ...next.people, [visit.by]: after.offset } };
+  }
+  return next;
+}

@@ -1,0 +1,70 @@
+import { shareUpTo } from "@sillwood/science/water";
+import type { Outward } from "../craft.ts";
+import { depletion_frac } from "./events.ts";
+import { HORIZON_d, type WaterForecast } from "./forecast.ts";
+
+const DAY_ms = 86_400_000;
+/** A visit sooner than this is the present one. */
+const SAME_VISIT_ms = 3 * 3_600_000;
+/** A pot this likely to wilt before the next visit must be watered at this one. @source our assumption */
+const MUST_WILT_frac = 0.1;
+/** Later than this chance of being too dry, the latest date has passed. @source our assumption */
+const LATEST_frac = 0.5;
+
+/** When to water, decided from the dates and the visits. */
+export interface Decision {
+  readonly earliest_ms: number;
+  readonly best_ms: number;
+  readonly latest_ms: number;
+  readonly must: boolean;
+  /** Chance that it is past its threshold before the visit after the best one. */
+  readonly chanceBeforeNext_frac: number;
+  /** Whether the best visit is the present one. */
+  readonly now: boolean;
+}
+
+/**
+ * Visit on which to water (F10): the last visit v with P(too dry by the visit after v) still at most q; so the first v
+ * at which waiting once more would risk more than q.
+ */
+export function decide(forecast: WaterForecast, sight: Outward): Decision {
+  const { draws, now_ms } = forecast;
+  const visits = visitsFrom(now_ms, sight.visits_ms);
+  const risk_frac = sight.assumed("waterRisk_frac");
+  const dryBy = (at_ms: number) => shareUpTo(draws.dry_d, (at_ms - now_ms) / DAY_ms);
+  const wiltBy = (at_ms: number) => shareUpTo(draws.wilt_d, (at_ms - now_ms) / DAY_ms);
+  let best = visits.length - 2;
+  for (let visit = 0; visit + 1 < visits.length; visit++) {
+    if (dryBy(visits[visit + 1] as number) > risk_frac) {
+      best = visit;
+      break;
+    }
+  }
+  let latest = best;
+  while (
+    latest + 2 < visits.length &&
+    dryBy(visits[latest + 1] as number) <= LATEST_frac &&
+    wiltBy(visits[latest + 1] as number) <= MUST_WILT_frac
+  ) {
+    latest++;
+  }
+  const best_ms = visits[best] as number;
+  const next_ms = visits[1] as number;
+  return {
+    earliest_ms: best_ms,
+    best_ms,
+    latest_ms: visits[latest] as number,
+    must: best === 0 && (wiltBy(next_ms) > MUST_WILT_frac || depletion_frac(forecast.slice) > 0.85),
+    chanceBeforeNext_frac: dryBy(visits[best + 1] as number),
+    now: best === 0,
+  };
+}
+
+/** The present visit, the known ones, and daily ones after the last known until the horizon. */
+export function visitsFrom(now_ms: number, visits_ms: readonly number[]): readonly number[] {
+  const ahead = visits_ms.filter((at_ms) => at_ms > now_ms + SAME_VISIT_ms);
+  const all = [now_ms, ...ahead];
+  const horizon_ms = now_ms + HORIZON_d * DAY_ms;
+  for (let at_ms = (all.at(-1) as number) + DAY_ms; at_ms < horizon_ms; at_ms += DAY_ms) all.push(at_ms);
+  return all.length > 1 ? all : [now_ms, now_ms + DAY_ms];
+}

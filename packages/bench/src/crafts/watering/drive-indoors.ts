@@ -1,0 +1,72 @@
+import { vapourPressureDeficit_kPa } from "@sillwood/science/air";
+import {
+  absorbedFromLamp_W_m2,
+  absorbedFromSun_W_m2,
+  characteristicDimension_m,
+  leafTranspiration,
+  mediumEvaporation,
+  stomatalConductance_mol_m2_s,
+} from "@sillwood/science/water";
+import type { AirDay, Spell } from "../../places/ahead.ts";
+import type { SpellLosses } from "./drive.ts";
+
+const HOUR_ms = 3_600_000;
+const HOURS_PER_d = 24;
+/** Photons of daylight per joule of the light plants use, and that light's share of all short-wave light. @source air-water sheet section 0, from memory there */
+const DAYLIGHT_umol_J = 4.57;
+const PLANT_LIGHT_frac = 0.45;
+const STOMATA_LOWER_frac = 0.8;
+
+/** Losses indoors by spell: leaf energy balance with stomata, and the same for a wet surface without them. */
+export function indoorLosses(day: AirDay, leafWidth_m: number, rimDiameter_m: number): SpellLosses {
+  const elevation_m = between(day.elevation_m, -430, 6000);
+  const dimension_m = characteristicDimension_m(between(100 * leafWidth_m, 0.2, 100));
+  const potDiameter_cm = between(100 * rimDiameter_m, 1, 100);
+  const area_m2 = (Math.PI / 4) * (potDiameter_cm / 100) ** 2;
+  const leaf_g_m2: number[] = [];
+  const surface_g_m2: number[] = [];
+  for (const spell of day.spells) {
+    const air = airOf(spell);
+    const hours_h = Math.max(0, spell.to_ms - spell.from_ms) / HOUR_ms;
+    const stomata = stomatalConductance_mol_m2_s({
+      ppfd_umol_m2_s: air.ppfd_umol_m2_s,
+      leafDeficit_kPa: air.deficit_kPa,
+    });
+    const leaf = leafTranspiration({
+      ...air,
+      elevation_m,
+      dimension_m,
+      lowerStomata_mol_m2_s: STOMATA_LOWER_frac * stomata,
+      upperStomata_mol_m2_s: (1 - STOMATA_LOWER_frac) * stomata,
+    });
+    const surface = mediumEvaporation({ ...air, elevation_m, potDiameter_cm });
+    leaf_g_m2.push(Math.max(0, leaf.transpiration_g_m2_h) * hours_h);
+    surface_g_m2.push((Math.max(0, surface.evaporation_g_d) / area_m2 / HOURS_PER_d) * hours_h);
+  }
+  return { leaf_g_m2, surface_g_m2 };
+}
+
+/** Air and light of a spell, held within what the leaf model takes: a stray reading must not stop a fold. */
+function airOf(spell: Spell) {
+  const air_C = between(spell.air_C, -5, 50);
+  const humidity_frac = between(spell.humidity_frac, 0.02, 1);
+  const ppfd_umol_m2_s = between(spell.ppfd_umol_m2_s, 0, 2500);
+  const absorbed_W_m2 =
+    spell.light === "lamp"
+      ? absorbedFromLamp_W_m2({ ppfd_umol_m2_s })
+      : absorbedFromSun_W_m2({
+          solar_W_m2: Math.min(1400, ppfd_umol_m2_s / (DAYLIGHT_umol_J * PLANT_LIGHT_frac)),
+        });
+  return {
+    air_C,
+    humidity_frac,
+    ppfd_umol_m2_s,
+    absorbed_W_m2,
+    airSpeed_m_s: between(spell.wind_m_s, 0.03, 20),
+    deficit_kPa: between(vapourPressureDeficit_kPa({ air_C, humidity_frac }), 0, 10),
+  };
+}
+
+function between(value: number, min: number, max: number): number {
+  return value >= min ? Math.min(value, max) : min;
+}

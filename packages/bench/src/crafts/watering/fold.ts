@@ -1,0 +1,56 @@
+import type { Happening, Sight } from "../craft.ts";
+import { begunAnew, withEffect } from "./events.ts";
+import { withLooked } from "./fold-look.ts";
+import { withWatering } from "./fold-watering.ts";
+import { withWeighing } from "./fold-weighing.ts";
+import { LOOKED, type Looked, WATERED, type Watered, WEIGHED, type Weighed } from "./kinds.ts";
+import { lastFew, type WaterSlice } from "./slice.ts";
+
+const PROBLEMS_n = 8;
+const VISITS_n = 6;
+
+/** What happened to the pot, folded into the slice. Total: what makes no sense becomes a problem of the slice. */
+export function waterFold(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
+  let next = slice;
+  for (const effect of happening.effects) {
+    if (effect.effect === "water in") {
+      if (next.fresh) next = begunAnew(next, sight);
+      const soaked =
+        happening.own?.kind === WATERED && (happening.own.data as Partial<Watered>).way === "soaked";
+      next = withWatering(next, happening, { ...effect, soaked }, sight);
+    } else if (effect.effect === "visited") {
+      next = withVisit(next, happening, sight);
+    } else {
+      next = withEffect(next, effect, sight);
+    }
+  }
+  if (next.fresh && happening.own) next = begunAnew(next, sight);
+  if (happening.own?.kind === WEIGHED)
+    return guarded(next, happening, () => withWeighing(next, happening, sight));
+  if (happening.own?.kind === LOOKED)
+    return guarded(next, happening, () => withLooked(next, happening, sight));
+  return next;
+}
+
+/** Data that passed no gate (an older book, a foreign hand) must not stop the fold. */
+function guarded(slice: WaterSlice, happening: Happening, fold: () => WaterSlice): WaterSlice {
+  const data = happening.own?.data as Partial<Weighed & Looked> | null | undefined;
+  const readable =
+    typeof data === "object" &&
+    data !== null &&
+    (happening.own?.kind === WEIGHED
+      ? typeof data.weight_g === "number" && data.weight_g > 0 && Number.isFinite(data.weight_g)
+      : typeof data.look === "string" && typeof data.yes === "boolean");
+  if (readable) return fold();
+  const problem = { entry: happening.entry, at_ms: happening.at_ms, what: "cannot be read" as const };
+  return { ...slice, problems: lastFew(slice.problems, problem, PROBLEMS_n) };
+}
+
+function withVisit(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
+  const date = sight.dateOf(happening.at_ms);
+  const known = slice.visits.some((visit) => visit.by === happening.by && visit.date === date);
+  const poured = slice.pours.some((pour) => sight.dateOf(pour.at_ms) === date);
+  if (known || poured || slice.lookDays[happening.by] === date) return slice;
+  const visit = { at_ms: happening.at_ms, by: happening.by, date, used_g: slice.ledger.used_g };
+  return { ...slice, visits: lastFew(slice.visits, visit, VISITS_n) };
+}

@@ -1,0 +1,27 @@
+import { type LookMeaning, NEW_PERSON, type PersonOffset } from "@sillwood/science/water";
+import type { LookKey } from "./kinds.ts";
+
+/**
+ * What people mean by what they see: depletion, as a share of the capacity, at which half of them say yes, and how
+ * unevenly. `opposite` looks are yes when the pot is wet. @source air-water sheet F6, F6b; the wet ones our assumption
+ */
+export const LOOK_MEANINGS: Readonly<Record<LookKey, LookMeaning & { readonly opposite?: true }>> = {
+  dry: { at_frac: 0.5, spread_frac: 0.17 },
+  light: { at_frac: 0.55, spread_frac: 0.12 },
+  drooping: { at_frac: 0.95, spread_frac: 0.08 },
+  heavy: { at_frac: 0.38, spread_frac: 0.14, opposite: true },
+  moist: { at_frac: 0.55, spread_frac: 0.17, opposite: true },
+  wet: { at_frac: 0.22, spread_frac: 0.13, opposite: true },
+};
+
+/** A pour without a look says "looked dry". */
+export const POURED_WITHOUT_LOOK: LookMeaning = { at_frac: 0.5, spread_frac: 0.25 };
+/** A walked visit without a pour says "not dry". */
+export const VISITED_WITHOUT_POUR: LookMeaning = { at_frac: 0.66, spread_frac: 0.22 };
+
+/** A person of whom this pot knows nothing yet. */
+export const NEW_EYE: PersonOffset = NEW_PERSON;
+
+/** Leaves flag at noon without thirst: then a yes tells nothing. */
+export const NOON_FROM_h = 10;
+export const NOON_TO_h = 17;
