@@ -32,7 +32,8 @@ export interface AirSource {
 
 /** Air and light at one spot over one local day, with its spread. */
 export interface AirDay {
-  readonly spot: string;
+  /** The bench, or the spot where its light was written apart; "" where nothing is known. */
+  readonly place: string;
   /** Local date, YYYY-MM-DD. */
   readonly date: string;
   /** Day of the year, 1 to 366. */

@@ -29,26 +29,42 @@ const PAR_mol_per_MJ = 4.57 * 0.45;
  */
 const DEMAND_SD = { logged: 0.08, typed: 0.12, guessedLight: 0.3, unknown: 0.4 } as const;
 
-/** Air and light of every spot and day, worked out once each and kept, so that the same object comes back. */
+/**
+ * Air and light of every place and day, worked out once each and kept, so that the same object comes back. Spots whose light
+ * nobody has written apart share the day of their bench.
+ */
 export function airDays(places: Places, records: Records, calendar: Calendar): AirAt {
-  const kept = new Map<string, AirDay>();
-  return (spot, date) => {
-    const key = `${spot ?? ""}|${date}`;
-    let day = kept.get(key);
+  const byPlace = new Map<string, Map<string, AirDay>>();
+  const placeOf = (spot: string) => (places.lit.has(spot) ? spot : (places.benchOfSpot.get(spot) ?? ""));
+  return (spot = "", date) => {
+    const place = placeOf(spot);
+    let days = byPlace.get(place);
+    if (!days) {
+      days = new Map();
+      byPlace.set(place, days);
+    }
+    let day = days.get(date);
     if (!day) {
-      day = airDay(places, records, calendar, spot ?? "", date);
-      kept.set(key, day);
+      day = airDay(places, records, calendar, spot, place, date);
+      days.set(date, day);
     }
     return day;
   };
 }
 
-function airDay(places: Places, records: Records, calendar: Calendar, spot: string, date: string): AirDay {
+function airDay(
+  places: Places,
+  records: Records,
+  calendar: Calendar,
+  spot: string,
+  place: string,
+  date: string,
+): AirDay {
   const bench = places.benches.get(places.benchOfSpot.get(spot) ?? "");
   const from_ms = calendar.midnight_ms(date);
   const to_ms = calendar.nextMidnight_ms(from_ms);
   const base = {
-    spot,
+    place,
     date,
     dayOfYear_d: dayOfYear_d(date),
     from_ms,
@@ -61,7 +77,7 @@ function airDay(places: Places, records: Records, calendar: Calendar, spot: stri
 
 type Base = Pick<
   AirDay,
-  "spot" | "date" | "dayOfYear_d" | "from_ms" | "to_ms" | "latitude_deg" | "elevation_m"
+  "place" | "date" | "dayOfYear_d" | "from_ms" | "to_ms" | "latitude_deg" | "elevation_m"
 >;
 
 function indoorDay(base: Base, places: Places, records: Records, bench: Bench | undefined): AirDay {
@@ -107,7 +123,7 @@ interface Light {
 
 function lightOf(base: Base, places: Places, bench: Bench | undefined): Light {
   const said =
-    inForceAt(places.lit.get(base.spot), base.to_ms) ??
+    inForceAt(places.lit.get(base.place), base.to_ms) ??
     (bench && inForceAt(places.lit.get(bench.id), base.to_ms));
   if (said) {
     const { dli_mol_m2_d, light, hours_h } = said.data;
@@ -199,7 +215,7 @@ function outdoorDay(base: Base, places: Places, records: Records, bench: Bench):
   const { weather } = found;
   const hours_h = lightHours_h(base);
   const said =
-    inForceAt(places.lit.get(base.spot), base.to_ms) ?? inForceAt(places.lit.get(bench.id), base.to_ms);
+    inForceAt(places.lit.get(base.place), base.to_ms) ?? inForceAt(places.lit.get(bench.id), base.to_ms);
   // Radiation that nobody measured: the square root of the daily temperature range stands for cloud (FAO56 eq. 50).
   const dli_mol_m2_d =
     said?.data.dli_mol_m2_d ??
