@@ -10,7 +10,9 @@ export function flipInFile(path: string, { id, hash }: EntryRef): void {
     .get() as string;
   db.exec("drop trigger entry_never_changed");
   const changed = db
-    .prepare(`update entry set json = replace(json, '"v":', '"v": ') where id = ? and hash = ?`)
+    .prepare(
+      `update entry set json = replace(json, 'Europe/Berlin', 'Europe/Verlin') where id = ? and hash = ?`,
+    )
     .run(id, hash);
   db.exec(guard);
   db.close();

@@ -7,6 +7,6 @@ storeContract({
   open: async () => memoryStore(),
   async damage(store, ref) {
     const row = (store as ReturnType<typeof memoryStore>).rows.get(refKey(ref));
-    if (row?.text) row.text = row.text.replace('"v":', '"v": ');
+    if (row?.text) row.text = row.text.replace("Europe/Berlin", "Europe/Verlin");
   },
 });

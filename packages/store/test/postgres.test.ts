@@ -27,7 +27,7 @@ async function ask(statement: string, values: readonly unknown[] = []) {
 async function flip({ id, hash }: EntryRef, book: string) {
   await ask("alter table entry disable trigger entry_guarded");
   await ask(
-    `update entry set json = replace(json, '"v":', '"v": ') where id = $1 and hash = $2 and book = $3`,
+    `update entry set json = replace(json, 'Europe/Berlin', 'Europe/Verlin') where id = $1 and hash = $2 and book = $3`,
     [id, hash, book],
   );
   await ask("alter table entry enable trigger entry_guarded");

@@ -53,6 +53,13 @@ describe("the whole book as lines", () => {
     expect(damaged[1]?.problems[0]).toMatchObject({ path: "end.entries_n", value: 11, limit: "12" });
   });
 
+  it("names an entry that the disk has changed instead of passing it on as other content", async () => {
+    const [first] = stored as [StoredEntry & { text: string }];
+    const changed = { ...first, text: first.text.replace("Berlin", "Verlin") };
+    const back = await read(await all(exportBook("main", some([changed]), some())));
+    expect(back[1]).toMatchObject({ what: "damaged", line_n: 2, problems: [{ value: first.hash }] });
+  });
+
   it("tells a book that was cut off", async () => {
     const back = await read((await lines()).slice(0, 4));
     expect(back.at(-1)).toMatchObject({ what: "damaged", line_n: 5, problems: [{ path: "end" }] });

@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import { type AcceptedEntry, type AcceptedKinds, acceptText } from "./accept.ts";
 import type { Problem, Sha256 } from "./entry.ts";
-import { isSha256 } from "./hash.ts";
+import { isSha256, sha256Hex } from "./hash.ts";
 import type { RedactedEntry } from "./redact.ts";
 import type { StoredEntry } from "./sync.ts";
 import { isUuid7 } from "./uuid.ts";
@@ -36,8 +36,14 @@ export type BookLine =
 const FORMAT = 1;
 
 export const headLine = (book: string): string => JSON.stringify({ sillwood: "book", format: FORMAT, book });
-export const entryLine = (entry: StoredEntry): string =>
-  "text" in entry ? entry.text : JSON.stringify(entry);
+
+/** The line of an entry. One whose body no longer has its hash is named, not written: it would come back as other content. */
+export function entryLine(entry: StoredEntry): string {
+  if (!("text" in entry)) return JSON.stringify(entry);
+  const { id, hash, text } = entry;
+  return sha256Hex(text) === hash ? text : JSON.stringify({ damaged: true, id, hash });
+}
+
 export const fileLine = (file: FileLine): string => JSON.stringify(file);
 export const endLine = (counts: BookCounts): string => JSON.stringify({ end: counts });
 
@@ -45,6 +51,7 @@ const hash = v.pipe(v.string(), v.check(isSha256, "expected a SHA-256"));
 const count_n = v.pipe(v.number(), v.integer(), v.minValue(0));
 const headSchema = v.object({ sillwood: v.literal("book"), format: v.literal(FORMAT), book: v.string() });
 const fileSchema = v.strictObject({ file: hash, size_B: count_n, type: v.string() });
+const damagedSchema = v.strictObject({ damaged: v.literal(true), id: v.string(), hash });
 const endSchema = v.strictObject({
   end: v.strictObject({ entries_n: count_n, redacted_n: count_n, files_n: count_n }),
 });
@@ -132,6 +139,11 @@ function otherLine(text: string, line_n: number): BookLine | undefined {
   if (redacted.success) return { what: "redacted", line_n, redacted: redacted.output as RedactedEntry };
   const file = v.safeParse(fileSchema, json);
   if (file.success) return { what: "file", line_n, file: file.output };
+  const damaged = v.safeParse(damagedSchema, json);
+  if (damaged.success) {
+    const message = `the entry ${damaged.output.id} was damaged when the book was exported`;
+    return { what: "damaged", line_n, problems: [{ path: "", message, value: damaged.output.hash }] };
+  }
   const end = v.safeParse(endSchema, json);
   return end.success ? { what: "end", counts: end.output.end } : undefined;
 }

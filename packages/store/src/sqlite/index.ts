@@ -39,8 +39,7 @@ export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
   if (options.maxPage_n !== undefined) sqlite.pragma(`max_page_count = ${options.maxPage_n}`);
   const db = new Kysely<Tables>({ dialect: new SqliteDialect({ database: sqlite }) });
   try {
-    await migrate(db, "sqlite");
-    const book = bookName(sqlite, options.book, now_ms());
+    const book = await shaped(sqlite, db, options.book, now_ms());
     const lock = await takeWriterLock({ db, book, label, now_ms });
     return sqlStore({
       db,
@@ -57,6 +56,28 @@ export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
   } catch (error) {
     await db.destroy();
     throw storeError(error);
+  }
+}
+
+/**
+ * Brings the file to today's shape and gives it its name, all or nothing. Kysely runs migrations of SQLite outside of any
+ * transaction; a crash in the first start would leave half the tables and a book that never opens again.
+ */
+async function shaped(
+  sqlite: Database.Database,
+  db: Kysely<Tables>,
+  wished: string | undefined,
+  now_ms: number,
+) {
+  sqlite.exec("begin immediate");
+  try {
+    await migrate(db, "sqlite");
+    const book = bookName(sqlite, wished, now_ms);
+    sqlite.exec("commit");
+    return book;
+  } catch (error) {
+    if (sqlite.inTransaction) sqlite.exec("rollback");
+    throw error;
   }
 }
 
