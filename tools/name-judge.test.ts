@@ -33,7 +33,7 @@ function judged(sources: Readonly<Record<string, string>>, unitless: readonly st
     science: (file) => file.startsWith(join(folder, "science")),
     entries: (file) => file.startsWith(join(folder, "bench")),
     conversions: (file) => file.endsWith("units.ts"),
-    unitless: new Set(unitless),
+    unitless: (name) => unitless.includes(name),
   });
   return verdicts.map(
     ({ file, message }) => `${file.slice(folder.length + 1)} ${message.split(" is a number")[0]}`,

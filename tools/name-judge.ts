@@ -1,5 +1,5 @@
 import ts from "typescript";
-import { saysUnit } from "./unit-suffix.ts";
+import { saysUnit, type Unitless } from "./unit-suffix.ts";
 
 export interface Verdict {
   readonly file: string;
@@ -14,7 +14,7 @@ interface Charge {
   readonly entries: (file: string) => boolean;
   /** Files in which constants may be named after foreign units. */
   readonly conversions: (file: string) => boolean;
-  readonly unitless: ReadonlySet<string>;
+  readonly unitless: Unitless;
 }
 
 /** Judges every numeric name that leaves `science` or enters the book, and the sources of science functions. */
@@ -45,7 +45,7 @@ export function judgeNames(program: ts.Program, charge: Charge): Verdict[] {
   function judge(name: string, given: ts.Type, at: ts.Node): void {
     const type = checker.getNonNullableType(given);
     if (type.flags & ts.TypeFlags.Number) {
-      if (!saysUnit(name) && !charge.unitless.has(name)) {
+      if (!saysUnit(name) && !charge.unitless(name, at.getSourceFile().fileName)) {
         say(at, `${name} is a number without a unit in its name, and not on the list of unitless names`);
       }
       return;

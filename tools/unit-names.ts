@@ -22,14 +22,14 @@ const science = isSource("packages/science/src/");
 const entries = isSource("packages/bench/src/");
 
 const quantities = join(root, "packages/science/quantities.md");
-const unitless = existsSync(quantities) ? unitlessNames(readFileSync(quantities, "utf8")) : new Set<string>();
+const unitless = unitlessNames(existsSync(quantities) ? readFileSync(quantities, "utf8") : "");
 const files = (config?.fileNames ?? []).filter((file) => science(file) || entries(file));
 const program = ts.createProgram(files, config?.options ?? {});
 const verdicts = judgeNames(program, {
   science,
   entries,
   conversions: (file) => file.startsWith(join(root, "packages/science/src/units")),
-  unitless,
+  unitless: unitless.allows,
 });
 for (const { file, line, message } of verdicts) console.error(`${relative(root, file)}:${line} ${message}`);
 console.log(

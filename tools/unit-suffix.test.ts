@@ -48,5 +48,17 @@ it("reads the closed list from the tables under its heading only", () => {
     "## Units",
     "| `solar` | sun |",
   ].join("\n");
-  expect([...unitlessNames(page)]).toEqual(["lai", "albedo", "mean"]);
+  const { allows, size } = unitlessNames(page);
+  expect(size).toBe(3);
+  expect(["lai", "albedo", "mean"].every((name) => allows(name, "/science/src/air/a.ts"))).toBe(true);
+  expect(["air_C", "other", "solar"].some((name) => allows(name, "/science/src/air/a.ts"))).toBe(false);
+});
+
+it("keeps names listed for a folder to that folder", () => {
+  const { allows } = unitlessNames(
+    ["## Unitless in `chance/`", "| `mean` | |", "## Unitless", "| `lai` | |"].join("\n"),
+  );
+  expect(allows("mean", "/science/src/chance/normal.ts")).toBe(true);
+  expect(allows("mean", "/science/src/air/mean.ts")).toBe(false);
+  expect(allows("lai", "/science/src/air/mean.ts")).toBe(true);
 });

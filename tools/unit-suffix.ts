@@ -21,19 +21,29 @@ export function saysUnit(name: string): boolean {
   return tokens.every((token) => token === "per" || isUnit(token));
 }
 
-/** The closed list of numeric names without a unit: the first column of the tables under a heading with "unitless". */
-export function unitlessNames(quantities: string): ReadonlySet<string> {
-  const names = new Set<string>();
+/** Says whether a name may go without a unit in a file. */
+export type Unitless = (name: string, file: string) => boolean;
+
+/**
+ * The closed list of numeric names without a unit: the first column of the tables under a heading with "unitless".
+ * A heading that goes on with a folder ("Unitless in `chance/`") allows its names in files of that folder only.
+ */
+export function unitlessNames(quantities: string): { readonly size: number; readonly allows: Unitless } {
+  const foldersByName = new Map<string, string[]>();
   let depth = 0;
+  let folder = "";
   for (const line of quantities.split("\n")) {
-    const heading = /^(#+)\s+(.*)$/.exec(line);
-    if (heading) {
-      const level = heading[1]?.length ?? 0;
-      if (/unitless/i.test(heading[2] ?? "")) depth = level;
-      else if (level <= depth) depth = 0;
-    }
+    const [, marks = "", words = ""] = /^(#+)\s+(.*)$/.exec(line) ?? [];
+    if (/unitless/i.test(words)) {
+      depth = marks.length;
+      folder = /`([^`]*\/)`/.exec(words)?.[1] ?? "";
+    } else if (marks !== "" && marks.length <= depth) depth = 0;
     const cell = depth > 0 ? /^\|([^|]*)\|/.exec(line)?.[1] : undefined;
-    for (const [, name = ""] of cell?.matchAll(/`([^`]+)`/g) ?? []) names.add(name);
+    for (const [, name = ""] of cell?.matchAll(/`([^`]+)`/g) ?? []) {
+      foldersByName.set(name, [...(foldersByName.get(name) ?? []), folder]);
+    }
   }
-  return names;
+  const allows: Unitless = (name, file) =>
+    (foldersByName.get(name) ?? []).some((each) => each === "" || file.includes(`/${each}`));
+  return { size: foldersByName.size, allows };
 }
