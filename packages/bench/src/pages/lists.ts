@@ -96,7 +96,7 @@ function rowOf(desk: Desk, plant: PlantId): PlantRow {
 
 /**
  * Rows of a weighing run over a bench in walking order (all of them, or the few that speak for the shelf), each with the band in
- * which the next weight is expected. Crafts give the band as figures `expectedLow_g`, `expectedHigh_g` and the worth of a
+ * which the next weight is expected. Crafts give the band as figures `expectedWeightLow_g`, `expectedWeightHigh_g` and the worth of a
  * weighing as the question.
  */
 export function weighingRun(desk: Desk, bench: string, onlyFew = false): readonly WeighingRow[] {
@@ -110,7 +110,7 @@ export function weighingRun(desk: Desk, bench: string, onlyFew = false): readonl
       const view = desk.view(plant);
       const figures = view?.outlooks
         .map(({ outlook }) => outlook.figures)
-        .find((one) => typeof one["expectedLow_g"] === "number");
+        .find((one) => typeof one["expectedWeightLow_g"] === "number");
       if (!figures) return [];
       const worth_d = Math.max(
         0,
@@ -120,8 +120,8 @@ export function weighingRun(desk: Desk, bench: string, onlyFew = false): readonl
         {
           plant,
           number: desk.numberOf(plant),
-          low_g: figures["expectedLow_g"] as number,
-          high_g: figures["expectedHigh_g"] as number,
+          low_g: figures["expectedWeightLow_g"] as number,
+          high_g: figures["expectedWeightHigh_g"] as number,
           worth_d,
         },
       ];

@@ -1,0 +1,171 @@
+import "temporal-polyfill/global";
+import { SKILL_SEEDS, skillRuns } from "@sillwood/simulator/skill-runs";
+import { type ReportRow, writeReport } from "../../tools/report.ts";
+import { baselines, dress } from "./skill/baselines.ts";
+import { forecastRun, type Scored } from "./skill/forecasts.ts";
+import { crpsDifference, type Score, scoreOf } from "./skill/score.ts";
+
+/** Pots and days of the table; seeds A dress the baselines, all is scored on B. */
+const FULL = { pots: 200, days: 120 } as const;
+
+const say = (line: string) => process.stdout.write(`${line}\n`);
+
+function forecasts(seeds: readonly number[], pots: number, days: number): Scored[] {
+  const each = Math.ceil(pots / seeds.length);
+  return seeds.flatMap((seed) => skillRuns({ seed, pots: each, days }).flatMap(forecastRun));
+}
+
+const quartile = (cases: readonly Scored[], part: number) => {
+  const leads = cases.map(({ lead_d }) => lead_d).sort((a, b) => a - b);
+  const [from, to] = [
+    leads[Math.floor((part / 4) * leads.length)] ?? 0,
+    leads[Math.floor(((part + 1) / 4) * leads.length)] ?? Number.POSITIVE_INFINITY,
+  ];
+  return cases.filter(({ lead_d }) => lead_d >= from && (part === 3 || lead_d < to));
+};
+
+export function skillTable(pots: number, days: number) {
+  const train = forecasts(SKILL_SEEDS.A, pots, days);
+  const test = forecasts(SKILL_SEEDS.B, pots, days);
+  const once = (cases: readonly Scored[]) => cases.filter(({ weighings_n }) => weighings_n === 1);
+  const never = (cases: readonly Scored[]) => cases.filter(({ weighings_n }) => weighings_n === 0);
+  const dressed = baselines.map((baseline) => ({ name: baseline.name, dates: dress(baseline, train) }));
+  const rows: ReportRow[] = [];
+  const add = (
+    figure: string,
+    value: number,
+    unit: string,
+    reference: string,
+    goal: string,
+    holds: boolean,
+  ) => rows.push({ figure, value, unit, reference, goal, holds });
+
+  const describe = (name: string, cases: readonly Scored[], biasGoal_d: number) => {
+    const ours = scoreOf(cases);
+    const theirs = dressed.map(({ name: theirName, dates }) => ({
+      name: theirName,
+      score: scoreOf(cases, dates),
+      dates,
+    }));
+    const best = theirs.reduce((a, b) => (b.score.crps_d < a.score.crps_d ? b : a));
+    const same = theirs.find(
+      ({ name: theirName }) => theirName === "same interval",
+    ) as (typeof theirs)[number];
+    const reference = theirs
+      .map(({ name: theirName, score }) => `${theirName} ${score.crps_d.toFixed(2)}`)
+      .join(", ");
+    add(
+      `CRPS, ${name}`,
+      ours.crps_d,
+      "d",
+      reference,
+      "at least 10 % under the best dressed baseline",
+      ours.crps_d <= 0.9 * best.score.crps_d,
+    );
+    add(
+      `mean absolute error of the median date, ${name}`,
+      ours.mae_d,
+      "d",
+      `same interval ${same.score.mae_d.toFixed(2)}`,
+      "at least 25 % under same interval",
+      ours.mae_d <= 0.75 * same.score.mae_d,
+    );
+    add(
+      `bias (negative is early), ${name}`,
+      ours.bias_d,
+      "d",
+      `same interval ${same.score.bias_d.toFixed(2)}`,
+      `within ${biasGoal_d} d`,
+      Math.abs(ours.bias_d) < biasGoal_d,
+    );
+    add(
+      `80 % range holds the truth, ${name}`,
+      ours.coverage_frac,
+      "share",
+      `${ours.n} forecasts`,
+      "0.75 to 0.85",
+      inside(ours, 0.75, 0.85),
+    );
+    add(
+      `mean width of the 80 % range, ${name}`,
+      ours.width_d,
+      "d",
+      `best baseline (${best.name}) ${best.score.width_d.toFixed(2)}`,
+      "printed",
+      true,
+    );
+    const difference = crpsDifference(cases, same.dates, 1);
+    add(
+      `CRPS less that of same interval, upper 95 % limit, ${name}`,
+      difference.high,
+      "d",
+      `mean ${difference.mean.toFixed(2)}`,
+      "at most 5 % of theirs",
+      difference.high <= 0.05 * same.score.crps_d,
+    );
+  };
+  describe("one weighing a cycle", once(test), 0.3);
+  describe("no weighing", never(test), 1);
+  const group = (name: string, cases: readonly Scored[]) => {
+    if (cases.length === 0) return;
+    const score = scoreOf(cases);
+    add(
+      `80 % range holds the truth, ${name}`,
+      score.coverage_frac,
+      "share",
+      `${score.n} forecasts, CRPS ${score.crps_d.toFixed(2)} d, bias ${score.bias_d.toFixed(2)} d`,
+      "0.70 to 0.90",
+      inside(score, 0.7, 0.9),
+    );
+  };
+  group("all pots", test);
+  for (const part of [0, 1, 2, 3]) group(`lead-time quarter ${part + 1}`, quartile(test, part));
+  for (const size of ["small", "middle", "large"] as const)
+    group(
+      `${size} pots`,
+      test.filter((one) => one.size === size),
+    );
+  for (const weighings_n of [0, 1, 2, 4] as const)
+    group(
+      `${weighings_n} weighings a cycle`,
+      test.filter((one) => one.weighings_n === weighings_n),
+    );
+  group(
+    "ten days after a move or trim",
+    test.filter(({ afterMoveOrTrim }) => afterMoveOrTrim),
+  );
+  group(
+    "people who water by habit",
+    test.filter(({ habitual }) => habitual),
+  );
+  return { rows, cases_n: test.length, test };
+}
+
+const inside = ({ coverage_frac }: Score, low: number, high: number) =>
+  coverage_frac >= low && coverage_frac <= high;
+
+if (process.argv[1]?.endsWith("skill.ts")) {
+  const quick = process.argv.includes("--quick");
+  const { pots, days } = quick ? { pots: 120, days: 50 } : FULL;
+  const { rows, cases_n } = skillTable(pots, days);
+  for (const row of rows)
+    say(
+      `${row.holds ? "  " : "! "}${row.figure}: ${row.value.toFixed(3)} ${row.unit}  (${row.reference}; goal ${row.goal})`,
+    );
+  if (!quick) {
+    writeReport({
+      name: "skill",
+      title: "How good the forecasts are",
+      about: `The engine asked for the date of the next watering of ${pots} simulated pots over ${days} days (${cases_n} forecasts), each from what the book held at that moment. The simulator shares no code with the engine and knows more physics. Baselines are dressed with their own errors on other seeds. Run again with \`npm run skill\`.`,
+      seed: SKILL_SEEDS.B[0],
+      scores: [
+        "simulator/src",
+        "packages/science/src",
+        "packages/bench/src",
+        "benchmarks/src/skill.ts",
+        "benchmarks/src/skill",
+      ],
+      rows,
+    });
+  }
+}

@@ -1,0 +1,2 @@
+export type * from "./craft.ts";
+export { crafts } from "./registry.ts";
