@@ -1,0 +1,20 @@
+import type { CraftName, CraftScreens } from "./screens.ts";
+import { watering } from "./watering/index.ts";
+
+/** One line a craft: its screens, or an explicit "none". */
+export const craftScreens = { watering } satisfies Readonly<Record<CraftName, CraftScreens | "none">>;
+
+/** The first craft that gives something, whatever it is called. */
+export function fromCrafts<Part extends keyof CraftScreens>(part: Part): CraftScreens[Part] | undefined {
+  for (const screens of Object.values<CraftScreens | "none">(craftScreens))
+    if (screens !== "none" && screens[part] !== undefined) return screens[part];
+  return undefined;
+}
+
+export const screensOf = (craft: string): CraftScreens | undefined => {
+  const screens: CraftScreens | "none" | undefined = (
+    craftScreens as Readonly<Record<string, CraftScreens | "none">>
+  )[craft];
+  return screens === "none" ? undefined : screens;
+};
+export type { CraftName, CraftScreens } from "./screens.ts";

@@ -1,0 +1,161 @@
+import { type AcceptedEntry, acceptedKinds, type Entry, type EntryId, uuidMaker } from "@sillwood/bench/book";
+import type { Draft } from "@sillwood/bench/round";
+import type { BookDb } from "../device/book-db.ts";
+import type { BookStore } from "../device/book-store.ts";
+import { fileStore } from "../device/file-store.ts";
+import type { Server } from "../device/server.ts";
+import type { SyncLoop } from "../device/sync-loop.ts";
+import type { Book } from "./book.ts";
+import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
+import type { Asking } from "./questions.ts";
+
+export interface ClerkTools {
+  readonly db: BookDb;
+  readonly store: BookStore;
+  readonly server: Server;
+  readonly book: Book;
+  readonly random: () => number;
+  readonly now_ms: number;
+  readonly loop: SyncLoop;
+  tell(news: FromEngine): void;
+}
+
+/** Reads the book in, writes entries to disk before they count, and keeps the server told. */
+export async function clerkOf(tools: ClerkTools) {
+  const { db, store, server, book, random, tell } = tools;
+  const files = fileStore(db);
+  const nextId = uuidMaker();
+  const known = new Set<string>();
+  let identity = ((await db.get("meta", "identity")) ?? null) as Identity | null;
+  const channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("sillwood");
+  let mark: Mark = { away_n: 0, server: "unknown" };
+
+  const tellMark = async (change: Partial<Mark> = {}) => {
+    const { n, oldest_ms } = await store.away();
+    const { oldest_ms: _was, ...rest } = mark;
+    mark = { ...rest, ...change, away_n: n, ...(oldest_ms === undefined ? {} : { oldest_ms }) };
+    tell({ news: "mark", mark });
+  };
+  const take = (entries: readonly Entry[]) => {
+    // Another tab, or the reply to our own push, may bring what is folded already.
+    const fresh = entries.filter(({ id }) => !known.has(id));
+    for (const { id } of fresh) known.add(id);
+    if (fresh.length === 0) return;
+    book.add(fresh);
+    tell({ news: "changed", revision: book.ledger.revision });
+  };
+  const takeFiles = async () => {
+    let came = false;
+    for (const { file } of book.ledger.missing()) {
+      const kept = (await files.get(file)) ?? (await fetchFile(file));
+      if (!kept) continue;
+      book.addSeries(file, new TextDecoder().decode(kept.bytes));
+      came = true;
+    }
+    if (came) tell({ news: "changed", revision: book.ledger.revision });
+  };
+  const fetchFile = async (sha256: string) => {
+    const came = await server.getFile(sha256).catch(() => undefined);
+    if (came) await files.put({ sha256, ...came, home: 1 });
+    return came;
+  };
+
+  const of_n = await store.count();
+  let read_n = 0;
+  const waiting: Entry[] = [];
+  await store.readAll((texts) => {
+    for (const text of texts) waiting.push(JSON.parse(text) as Entry);
+    read_n += texts.length;
+    tell({ news: "reading", read_n, of_n });
+  });
+  take(waiting);
+  await takeFiles();
+  await tellMark();
+
+  const loop = tools.loop({
+    store,
+    server,
+    kinds: acceptedKinds(book.ledger.kinds),
+    files,
+    onArrived: (entries: readonly AcceptedEntry[]) => take(entries.map(({ entry }) => entry)),
+    onPass: async (change) => {
+      await takeFiles();
+      await tellMark(change);
+    },
+  });
+  channel?.addEventListener("message", async ({ data }) => {
+    const texts = (data as { readonly texts?: readonly string[] }).texts ?? [];
+    take(texts.map((text) => JSON.parse(text) as Entry));
+    await tellMark();
+  });
+
+  async function write(drafts: readonly Draft[], asking: Asking): Promise<Written> {
+    if (!identity) return { refused: [{ path: "by", message: "nobody has said yet who holds this device" }] };
+    const written = book.write(drafts, identity, asking);
+    if ("refused" in written) return written;
+    const entries = written.accepted.map(({ entry }) => entry);
+    try {
+      await store.write(written.accepted, asking.now_ms);
+    } catch (error) {
+      if (!isFull(error)) throw error;
+      return { lost: drafts.map((draft) => book.saidOf(draft, asking)).join("; ") };
+    }
+    take(entries);
+    channel?.postMessage({ texts: written.accepted.map(({ text }) => text) });
+    await tellMark();
+    loop.soon();
+    return { kept: entries.map(({ id }) => id as EntryId), said: book.said(entries, asking) };
+  }
+
+  async function be(command: Extract<Command, { do: "be" }>): Promise<Identity> {
+    const { role, card, asking } = command;
+    const device = identity?.device ?? nextId(asking.now_ms, random);
+    const person = command.person ?? nextId(asking.now_ms, random);
+    const isNewBook = book.ledger.house().people.roles.size === 0;
+    // Only a grower lets people in, so a helper's first day in an empty book founds the grower's place too.
+    const founder = isNewBook && role === "helper" ? nextId(asking.now_ms, random) : person;
+    const before = identity;
+    identity = { device, person: founder, role: founder === person ? role : "grower" };
+    if (command.person === undefined) {
+      if (isNewBook && role === "helper") await joined(founder, "grower", asking);
+      // Somebody new in a book that has people is let in by whoever held the device before.
+      if (!isNewBook && before) identity = before;
+      await joined(person, role, asking);
+    }
+    identity = { device, person, role, ...(card ? { card } : {}) };
+    await db.put("meta", identity, "identity");
+    return identity;
+  }
+  const joined = (person: string, role: string, asking: Asking) =>
+    write([{ kind: "person.joined", on: [person], data: { role } }], asking);
+
+  const handlers: {
+    readonly [Name in Exclude<Command["do"], "open">]: (
+      command: Extract<Command, { do: Name }>,
+    ) => Promise<ReplyOf[Name]> | ReplyOf[Name];
+  } = {
+    ask: ({ name, args, asking }) => book.ask(name, args as never, asking),
+    write: ({ drafts, asking }) => write(drafts, asking),
+    be,
+    "keep file": async ({ sha256, type, bytes }) => {
+      await files.put({ sha256, type, bytes, home: 0 });
+      loop.soon();
+      return true;
+    },
+    file: async ({ sha256 }) => (await files.get(sha256)) ?? (await fetchFile(sha256)) ?? null,
+    sync: () => loop.now(),
+  };
+
+  return {
+    opened: async (): Promise<Opened> => {
+      // A device that meets a book for the first time waits a moment for it, so that its people can be chosen.
+      if (!identity) await loop.now();
+      else loop.soon();
+      return { identity, entries_n: book.ledger.entries_n };
+    },
+    obey: (command: Exclude<Command, { do: "open" }>) => handlers[command.do](command as never),
+  };
+}
+
+const isFull = (error: unknown) =>
+  error instanceof DOMException && (error.name === "QuotaExceededError" || error.name === "UnknownError");

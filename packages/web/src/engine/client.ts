@@ -1,0 +1,88 @@
+import type { Draft } from "@sillwood/bench/round";
+import { settings, zoneOf } from "../device/settings.ts";
+import { nowMs } from "./clock.ts";
+import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
+import type { AnswerOf, ArgsOf, Asking, QuestionName } from "./questions.ts";
+
+/** What the screens see of the engine: questions, writes and three things to listen to. */
+export interface Engine {
+  ask<Name extends QuestionName>(name: Name, args: ArgsOf<Name>): Promise<AnswerOf<Name>>;
+  write(drafts: readonly Draft[]): Promise<Written>;
+  be(who: { person?: string; role: "grower" | "helper"; card?: string }): Promise<Identity>;
+  keepFile(sha256: string, type: string, bytes: ArrayBuffer): Promise<boolean>;
+  file(sha256: string): Promise<ReplyOf["file"]>;
+  sync(): Promise<boolean>;
+  readonly opened: Promise<Opened>;
+  revision(): number;
+  mark(): Mark;
+  reading(): { readonly read_n: number; readonly of_n: number } | undefined;
+  listen(listener: () => void): () => void;
+}
+
+/** The part of a Worker that the client needs; tests bring their own. */
+export interface Port {
+  postMessage(message: unknown, transfer?: Transferable[]): void;
+  onmessage: ((event: { readonly data: unknown }) => void) | null;
+}
+
+export const asking = (): Asking => {
+  const { language, units } = settings();
+  return { now_ms: nowMs(), language, units, zone: zoneOf(settings()) };
+};
+
+export function engineOver(port: Port, base: string): Engine {
+  const waiting = new Map<number, { resolve(value: unknown): void; reject(error: Error): void }>();
+  const listeners = new Set<() => void>();
+  let id = 0;
+  let revision = 0;
+  let mark: Mark = { away_n: 0, server: "unknown" };
+  let reading: { read_n: number; of_n: number } | undefined;
+  const tell = () => {
+    for (const listener of listeners) listener();
+  };
+  port.onmessage = ({ data }) => {
+    const message = data as FromEngine;
+    if ("news" in message) {
+      if (message.news === "reading") reading = { read_n: message.read_n, of_n: message.of_n };
+      else if (message.news === "changed") revision = message.revision;
+      else mark = message.mark;
+      tell();
+      return;
+    }
+    const asked = waiting.get(message.id);
+    waiting.delete(message.id);
+    if ("failed" in message) asked?.reject(new Error(message.failed));
+    else asked?.resolve(message.reply);
+  };
+  const send = <Name extends Command["do"]>(
+    command: Extract<Command, { do: Name }>,
+    transfer: Transferable[] = [],
+  ): Promise<ReplyOf[Name]> =>
+    new Promise((resolve, reject) => {
+      id += 1;
+      waiting.set(id, { resolve: resolve as (value: unknown) => void, reject });
+      port.postMessage({ ...command, id }, transfer);
+    });
+  const opened = send<"open">({ do: "open", asking: asking(), base }).finally(() => {
+    reading = undefined;
+    tell();
+  });
+  return {
+    opened,
+    ask: async <Name extends QuestionName>(name: Name, args: ArgsOf<Name>) =>
+      (await send<"ask">({ do: "ask", name, args, asking: asking() })) as AnswerOf<Name>,
+    write: (drafts) => send<"write">({ do: "write", drafts, asking: asking() }),
+    be: ({ person, role, card }) =>
+      send<"be">({ do: "be", person, role, asking: asking(), ...(card ? { card } : {}) }),
+    keepFile: (sha256, type, bytes) => send<"keep file">({ do: "keep file", sha256, type, bytes }),
+    file: (sha256) => send<"file">({ do: "file", sha256 }),
+    sync: () => send<"sync">({ do: "sync", now_ms: nowMs() }),
+    revision: () => revision,
+    mark: () => mark,
+    reading: () => reading,
+    listen: (listener) => {
+      listeners.add(listener);
+      return () => listeners.delete(listener);
+    },
+  };
+}

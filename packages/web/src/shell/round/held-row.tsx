@@ -1,0 +1,68 @@
+import type { Held, Round } from "@sillwood/bench/round";
+import { Ledger, Row } from "../../parts/ledger.tsx";
+import { Slip } from "../../parts/slip.tsx";
+import { useSlip } from "../../parts/use-slip.ts";
+import { useWords } from "../../words/words.ts";
+import { useSay } from "../say.ts";
+
+/** Who holds which task, why, and from when it is free. */
+export function HeldRow({ held }: { readonly held: readonly Held[] }) {
+  const { round: words } = useWords();
+  const slip = useSlip();
+  if (held.length === 0) return null;
+  return (
+    <>
+      <Ledger>
+        <Row onOpen={slip.open}>{words.heldBack(held.length)}</Row>
+      </Ledger>
+      <Slip slip={slip} title={words.heldTitle}>
+        <HeldList held={held} />
+      </Slip>
+    </>
+  );
+}
+
+export function HeldList({ held }: { readonly held: readonly Held[] }) {
+  const { round: words } = useWords();
+  const say = useSay();
+  return (
+    <Ledger>
+      {held.map(({ task, limit }) => (
+        <Row key={task.id}>
+          <s>{task.title}</s>
+          <span className="serif">
+            {words.heldBy(limit.by, task.title, limit.why)}
+            {limit.until_ms !== undefined && `; ${words.heldUntil(say.day(limit.until_ms))}`}
+          </span>
+        </Row>
+      ))}
+    </Ledger>
+  );
+}
+
+/** What does not fit into the minutes, each with its own latest day: nothing is dropped in silence. */
+export function MovedRow({ round }: { readonly round: Round }) {
+  const { round: words } = useWords();
+  const say = useSay();
+  const slip = useSlip();
+  const moved = round.benches.flatMap(({ spots }) =>
+    spots.flatMap(({ number, moved: tasks }) => tasks.map((task) => ({ number: number ?? "", task }))),
+  );
+  if (moved.length === 0) return null;
+  return (
+    <>
+      <Ledger>
+        <Row onOpen={slip.open}>{words.movedOn(moved.length)}</Row>
+      </Ledger>
+      <Slip slip={slip} title={words.movedTitle}>
+        <Ledger>
+          {moved.map(({ number, task }) => (
+            <Row key={task.id}>
+              {words.movedRow(number, `${task.title} ${task.said}`, say.day(task.latest_ms, round.now_ms))}
+            </Row>
+          ))}
+        </Ledger>
+      </Slip>
+    </>
+  );
+}

@@ -1,0 +1,57 @@
+import { useSyncExternalStore } from "react";
+import { useEngine } from "../engine/use-ask.ts";
+import { Key, KeyRow } from "../parts/key.tsx";
+import { Slip } from "../parts/slip.tsx";
+import { useSlip } from "../parts/use-slip.ts";
+import { useWords } from "../words/words.ts";
+import styles from "./save-mark.module.css";
+import { useSay } from "./say.ts";
+
+const CLOCK_TOLD_ms = 120_000;
+
+/** "3 on phone": kept here, not yet on the server. "all on server": on both. */
+export function SaveMark() {
+  const { shell } = useWords();
+  const engine = useEngine();
+  const mark = useSyncExternalStore(engine.listen, engine.mark);
+  const slip = useSlip();
+  const say = useSay();
+  const said =
+    mark.away_n > 0
+      ? shell.onPhone(mark.away_n)
+      : mark.server === "answers"
+        ? shell.allOnServer
+        : mark.server === "silent"
+          ? shell.onPhone(0)
+          : "";
+  const ahead_ms = mark.ahead_ms ?? 0;
+  const explained =
+    mark.server === "silent"
+      ? shell.noConnection
+      : mark.away_n > 0
+        ? shell.notYetHome(mark.away_n)
+        : shell.onServerToo;
+  if (said === "") return null;
+  return (
+    <>
+      <button type="button" className={styles["mark"]} onClick={slip.open} aria-label={shell.saveMark(said)}>
+        {said}
+      </button>
+      <Slip slip={slip} title={said}>
+        <p className="serif">{explained}</p>
+        {Math.abs(ahead_ms) > CLOCK_TOLD_ms && (
+          <p className="serif">
+            {ahead_ms > 0
+              ? shell.clockFast(say.minutes(ahead_ms / 60_000))
+              : shell.clockSlow(say.minutes(-ahead_ms / 60_000))}
+          </p>
+        )}
+        {mark.away_n > 0 && (
+          <KeyRow>
+            <Key onPress={() => void engine.sync()}>{shell.sendNow}</Key>
+          </KeyRow>
+        )}
+      </Slip>
+    </>
+  );
+}

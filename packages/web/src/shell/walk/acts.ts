@@ -1,0 +1,26 @@
+import type { Draft, Task } from "@sillwood/bench/round";
+
+/** What DONE writes for a task, with the amount that was really given. */
+export function actOf(task: Task, amount?: number): Draft {
+  const { kind, data } = task.act;
+  const on = [task.plant];
+  if (amount === undefined || !task.amount) return { kind, on, data };
+  const suffix = `_${task.amount.unit}`;
+  const field =
+    data !== null && typeof data === "object" && !Array.isArray(data)
+      ? Object.keys(data).find((key) => key.endsWith(suffix))
+      : undefined;
+  return field === undefined
+    ? { kind, on, data }
+    : { kind, on, data: { ...(data as object), [field]: amount } };
+}
+
+/** Whether the act needs a number that only the scale knows: such tasks are done on the weighing run. */
+export const isWeighing = (task: Task): boolean => task.work === "weigh";
+
+/** A step of [less] and [more]: a tenth of the amount, rounded to marks of the jug, one mark at least. */
+export function stepOf(task: Task, jugStep_mL: number): number {
+  const tenth = (task.amount?.value ?? 0) / 10;
+  const mark = jugStep_mL / 2;
+  return Math.max(mark, Math.round(tenth / mark) * mark);
+}

@@ -1,0 +1,41 @@
+import react from "@vitejs/plugin-react";
+import { defaultClientConditions, defineConfig } from "vite";
+import { VitePWA } from "vite-plugin-pwa";
+
+// The house's packages are read from source, as everywhere; see STYLE 2.
+const resolve = { conditions: ["source", ...defaultClientConditions] };
+
+export default defineConfig({
+  base: "./",
+  resolve,
+  worker: { format: "es" },
+  build: { target: "es2022", sourcemap: true, assetsInlineLimit: 0 },
+  plugins: [
+    react(),
+    VitePWA({
+      // Never by itself: a reload under wet hands loses the place on the round.
+      registerType: "prompt",
+      injectRegister: false,
+      manifest: {
+        name: "Sillwood",
+        short_name: "Sillwood",
+        description: "Bench book and reckoner for miniature chilli trees",
+        start_url: "./",
+        display: "standalone",
+        background_color: "#FAF7F0",
+        theme_color: "#FAF7F0",
+        icons: [
+          { src: "mark-192.png", sizes: "192x192", type: "image/png" },
+          { src: "mark-512.png", sizes: "512x512", type: "image/png" },
+          { src: "mark.svg", sizes: "any", type: "image/svg+xml" },
+        ],
+      },
+      workbox: {
+        globPatterns: ["**/*.{html,js,css,svg,png,woff2}"],
+        navigateFallback: "index.html",
+        navigateFallbackDenylist: [/^\/(books|health|openapi)/],
+        maximumFileSizeToCacheInBytes: 6_000_000,
+      },
+    }),
+  ],
+});
