@@ -1,7 +1,7 @@
 import { within } from "../errors/index.ts";
 import { saturation_kPa } from "./kernel.ts";
 
-// Sensors in fog read a little over 100 %; the sheet accepts up to 105 % and counts it as saturated.
+// Sensors in fog read a little over 100 %; up to 105 % is accepted and counts as saturated.
 const clampHumidity = (humidity_frac: number): number => Math.min(1, humidity_frac);
 
 /**

@@ -6,6 +6,7 @@ import * as errors from "../errors/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
+import { catalogue } from "./index.ts";
 
 const source = new URL("../", import.meta.url);
 const files = readdirSync(source, { recursive: true, encoding: "utf8" })
@@ -57,5 +58,17 @@ describe("examples of the docstrings", () => {
     if (typeof result !== "number") return expect(result).toEqual(JSON.parse(printed));
     const digits = printed.split(".")[1]?.length ?? 0;
     return expect(Math.abs(result - Number(printed))).toBeLessThanOrEqual(0.5000001 * 10 ** -digits);
+  });
+});
+
+describe("the page of quantities", () => {
+  const page = readFileSync(new URL("../quantities.md", source), "utf8");
+  const named = new Set([...page.matchAll(/`(\w+)`/g)].map(([, name]) => name));
+  it("knows every numeric input of the catalogue", () => {
+    const inputs = catalogue.flatMap((entry) =>
+      entry.inputs.filter((input) => input.kind.startsWith("number")),
+    );
+    const unknown = inputs.map((input) => input.name).filter((name) => !named.has(name));
+    expect([...new Set(unknown)]).toEqual([]);
   });
 });

@@ -53,7 +53,7 @@ export function sunsetHourAngle_rad(site: {
 }): number {
   within("latitude_deg", site.latitude_deg, -90, 90);
   within("dayOfYear_d", site.dayOfYear_d, 1, 366);
-  const latitude = kernel.latitudeRadians(site.latitude_deg);
+  const latitude = kernel.radiansOf_rad(site.latitude_deg);
   return kernel.sunsetAngle_rad(latitude, kernel.declination_rad(site.dayOfYear_d));
 }
 
@@ -91,5 +91,5 @@ export function extraterrestrialRadiation_MJ_m2_d(site: {
 }): number {
   within("latitude_deg", site.latitude_deg, -90, 90);
   within("dayOfYear_d", site.dayOfYear_d, 1, 366);
-  return kernel.extraterrestrial_MJ_m2_d(kernel.latitudeRadians(site.latitude_deg), site.dayOfYear_d);
+  return kernel.extraterrestrial_MJ_m2_d(kernel.radiansOf_rad(site.latitude_deg), site.dayOfYear_d);
 }

@@ -59,7 +59,7 @@ export function guessedSillLight_mol_m2_d(window: {
   within("dayOfYear_d", window.dayOfYear_d, 1, 366);
   within("azimuth_deg", window.azimuth_deg, 0, 360);
   const set = valuesOf(sunAssumptions, window);
-  const latitude = kernel.latitudeRadians(window.latitude_deg);
+  const latitude = kernel.radiansOf_rad(window.latitude_deg);
   const ground_MJ = set.clearness_frac * kernel.extraterrestrial_MJ_m2_d(latitude, window.dayOfYear_d);
   const beam = beamOnPane(latitude, window.dayOfYear_d, window.azimuth_deg * rad_per_deg);
   const pane_MJ = ground_MJ * (set.direct_frac * beam + (1 - set.direct_frac) * set.skySeen_frac);

@@ -69,7 +69,7 @@ export function sunElevation_rad(moment: {
   within("latitude_deg", latitude_deg, -90, 90);
   within("dayOfYear_d", dayOfYear_d, 1, 366);
   within("hourAngle_rad", hourAngle_rad, -7, 7);
-  const latitude = kernel.latitudeRadians(latitude_deg);
+  const latitude = kernel.radiansOf_rad(latitude_deg);
   const declination = kernel.declination_rad(dayOfYear_d);
   const sine =
     Math.sin(latitude) * Math.sin(declination) +
@@ -100,7 +100,7 @@ export function hourlyExtraterrestrialRadiation_MJ_m2(period: {
   within("dayOfYear_d", dayOfYear_d, 1, 366);
   within("hourAngle_rad", hourAngle_rad, -7, 7);
   within("length_h", length_h, 0.1, 24);
-  const latitude = kernel.latitudeRadians(latitude_deg);
+  const latitude = kernel.radiansOf_rad(latitude_deg);
   const declination = kernel.declination_rad(dayOfYear_d);
   const sunset = kernel.sunsetAngle_rad(latitude, declination);
   const middle = onCircle(hourAngle_rad);

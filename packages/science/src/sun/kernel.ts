@@ -11,8 +11,8 @@ export const declination_rad = (dayOfYear_d: number): number =>
   0.409 * Math.sin((2 * Math.PI * dayOfYear_d) / 365 - 1.39);
 
 /** FAO-56 eq. 25; the clamp makes polar day and polar night ends of the scale instead of NaN. */
-export const sunsetAngle_rad = (latitude_rad: number, declination: number): number =>
-  Math.acos(Math.max(-1, Math.min(1, -Math.tan(latitude_rad) * Math.tan(declination))));
+export const sunsetAngle_rad = (latitude_rad: number, sun_rad: number): number =>
+  Math.acos(Math.max(-1, Math.min(1, -Math.tan(latitude_rad) * Math.tan(sun_rad))));
 
 /** FAO-56 eq. 21, Gsc = 0.0820 MJ m⁻² min⁻¹. */
 export const extraterrestrial_MJ_m2_d = (latitude_rad: number, dayOfYear_d: number): number => {
@@ -23,4 +23,4 @@ export const extraterrestrial_MJ_m2_d = (latitude_rad: number, dayOfYear_d: numb
   return Math.max(0, (1440 / Math.PI) * 0.082 * distanceFactor(dayOfYear_d) * (vertical + crosswise));
 };
 
-export const latitudeRadians = (latitude_deg: number): number => latitude_deg * rad_per_deg;
+export const radiansOf_rad = (angle_deg: number): number => angle_deg * rad_per_deg;

@@ -233,10 +233,10 @@ export const waterAssumptions = [
     kind: "published",
   },
   {
-    key: "saltThreshold_dS_m",
+    key: "saltThreshold_mS_cm",
     what: "salinity of the soil extract at which pepper yields begin to fall",
     value: 1.5,
-    unit: "dS m⁻¹",
+    unit: "mS cm⁻¹",
     min: 1,
     max: 2.5,
     source: "FAO29 (from memory)",

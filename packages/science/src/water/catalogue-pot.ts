@@ -66,7 +66,7 @@ export const potCatalogue: readonly ScienceFunction[] = [
   describe("leachingRequirement_frac", byName(leachingRequirement_frac), {
     what: "Share of the water that must leach to hold salts at a crop's threshold.",
     source: "FAO29",
-    inputs: [number("waterEc_dS_m", 0, 20, 0.5), optional(number("saltThreshold_dS_m", 0.5, 10, 1.5))],
+    inputs: [number("waterEc_mS_cm", 0, 20, 0.5), optional(number("saltThreshold_mS_cm", 0.5, 10, 1.5))],
   }),
   describe("capturedShare_frac", byName(capturedShare_frac), {
     what: "Share of a pour that a medium keeps at a depletion: dry media shed water.",

@@ -4,7 +4,7 @@ import { waterAssumptions } from "./assumptions.ts";
 
 /** Molar heat capacity of air [J mol⁻¹ °C⁻¹]. CampbellNorman1998, from memory. */
 export const molarHeatCapacity_J_mol_C = 29.3;
-/** Stefan-Boltzmann constant as the sheet rounds it [W m⁻² K⁻⁴]. CampbellNorman1998, from memory. */
+/** Stefan-Boltzmann constant, rounded as is usual [W m⁻² K⁻⁴]. CampbellNorman1998, from memory. */
 const stefanBoltzmann_W_m2_K4 = 5.67e-8;
 /** Long-wave emissivity of a leaf. CampbellNorman1998, from memory. */
 const leafEmissivity = 0.96;

@@ -1,6 +1,6 @@
 import { within } from "../errors/index.ts";
 import { evaporation_mm_per_MJ_m2 } from "../units.ts";
-import { faoGrass, netLongwave } from "./penman-monteith.ts";
+import { faoGrass, netLongwaveLoss_MJ_m2_d } from "./penman-monteith.ts";
 
 /**
  * Depth of water that an amount of heat can evaporate.
@@ -67,7 +67,7 @@ export function netLongwave_MJ_m2_d(day: {
   within("vapourPressure_kPa", vapourPressure_kPa, 0, 20);
   within("solar_MJ_m2_d", solar_MJ_m2_d, 0, 50);
   within("clearSky_MJ_m2_d", clearSky_MJ_m2_d, 0, 50);
-  return netLongwave(
+  return netLongwaveLoss_MJ_m2_d(
     airMax_C,
     airMin_C,
     vapourPressure_kPa,

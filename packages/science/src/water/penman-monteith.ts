@@ -22,20 +22,20 @@ export const asceTall: DailySurface = { numerator: 1600, denominator: 0.38, sigm
  *
  * @source FAO56 eq. 39
  */
-export function netLongwave(
+export function netLongwaveLoss_MJ_m2_d(
   airMax_C: number,
   airMin_C: number,
   vapour_kPa: number,
   solar_MJ_m2_d: number,
   clearSky_MJ_m2_d: number,
-  sigma: number,
+  sigma_MJ_K4_m2_d: number,
 ): number {
   const max_K2 = (airMax_C + 273.16) * (airMax_C + 273.16);
   const min_K2 = (airMin_C + 273.16) * (airMin_C + 273.16);
   const ratio = solar_MJ_m2_d / clearSky_MJ_m2_d;
   // Written so that 0/0 (polar night) falls to the lower end.
   const clear = ratio > 0.3 ? Math.min(ratio, 1) : 0.3;
-  const black = (sigma * (max_K2 * max_K2 + min_K2 * min_K2)) / 2;
+  const black = (sigma_MJ_K4_m2_d * (max_K2 * max_K2 + min_K2 * min_K2)) / 2;
   return black * (0.34 - 0.14 * Math.sqrt(vapour_kPa)) * (1.35 * clear - 0.35);
 }
 
@@ -73,7 +73,7 @@ export function dailyParts(
   const saturation = (saturation_kPa(airMax_C) + saturation_kPa(airMin_C)) / 2;
   const extraterrestrial = extraterrestrial_MJ_m2_d(latitude_rad, dayOfYear_d);
   const clearSky = (0.75 + 2e-5 * elevation_m) * extraterrestrial;
-  const longwave = netLongwave(
+  const longwave = netLongwaveLoss_MJ_m2_d(
     airMax_C,
     airMin_C,
     vapour_kPa,
@@ -114,7 +114,7 @@ export function dailyEt_mm_d(
   soilHeat_MJ_m2_d: number,
   numerator: number,
   denominatorWind: number,
-  sigma: number,
+  sigma_MJ_K4_m2_d: number,
 ): number {
   const mean_C = (airMax_C + airMin_C) / 2;
   const slope = slopeFrom_kPa_per_C(saturation_kPa(mean_C), mean_C);
@@ -122,7 +122,7 @@ export function dailyEt_mm_d(
   const saturation = (saturation_kPa(airMax_C) + saturation_kPa(airMin_C)) / 2;
   const clearSky = (0.75 + 2e-5 * elevation_m) * extraterrestrial_MJ_m2_d(latitude_rad, dayOfYear_d);
   const net =
-    0.77 * solar_MJ_m2_d - netLongwave(airMax_C, airMin_C, vapour_kPa, solar_MJ_m2_d, clearSky, sigma);
+    0.77 * solar_MJ_m2_d - netLongwaveLoss_MJ_m2_d(airMax_C, airMin_C, vapour_kPa, solar_MJ_m2_d, clearSky, sigma_MJ_K4_m2_d);
   const dryAir = (psychrometric * numerator * wind2m_m_s * (saturation - vapour_kPa)) / (mean_C + 273);
   const top = 0.408 * slope * (net - soilHeat_MJ_m2_d) + dryAir;
   return Math.max(0, top / (slope + psychrometric * (1 + denominatorWind * wind2m_m_s)));

@@ -39,22 +39,22 @@ export function pourFor(pot: {
  *
  * LR = ECw / (5 ECe − ECw), not above 1
  *
- * @param water conductivity of the water [dS m⁻¹], 0 to 20; threshold of the soil extract [dS m⁻¹], 0.5 to 10, 1.5 (pepper) unless given
+ * @param water conductivity of the water [mS cm⁻¹], 0 to 20; threshold of the soil extract [mS cm⁻¹], 0.5 to 10, 1.5 (pepper) unless given
  * @returns share, 0 to 1; 1 means that this water cannot hold it
  * @throws QuantityError outside those ranges
  * @source FAO29
  * @see checks/air-water.json 106
- * @example leachingRequirement_frac({ waterEc_dS_m: 0.5, saltThreshold_dS_m: 1.5 }) // 0.071
+ * @example leachingRequirement_frac({ waterEc_mS_cm: 0.5, saltThreshold_mS_cm: 1.5 }) // 0.071
  */
 export function leachingRequirement_frac(water: {
-  readonly waterEc_dS_m: number;
-  readonly saltThreshold_dS_m?: number;
+  readonly waterEc_mS_cm: number;
+  readonly saltThreshold_mS_cm?: number;
 }): number {
-  const { waterEc_dS_m, saltThreshold_dS_m = 1.5 } = water;
-  within("waterEc_dS_m", waterEc_dS_m, 0, 20);
-  within("saltThreshold_dS_m", saltThreshold_dS_m, 0.5, 10);
-  const rest = 5 * saltThreshold_dS_m - waterEc_dS_m;
-  return rest <= waterEc_dS_m ? 1 : waterEc_dS_m / rest;
+  const { waterEc_mS_cm, saltThreshold_mS_cm = 1.5 } = water;
+  within("waterEc_mS_cm", waterEc_mS_cm, 0, 20);
+  within("saltThreshold_mS_cm", saltThreshold_mS_cm, 0.5, 10);
+  const rest = 5 * saltThreshold_mS_cm - waterEc_mS_cm;
+  return rest <= waterEc_mS_cm ? 1 : waterEc_mS_cm / rest;
 }
 
 /**

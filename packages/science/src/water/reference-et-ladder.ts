@@ -41,7 +41,7 @@ export type LadderResult = {
   readonly notes: readonly string[];
 };
 
-// Relative standard deviations of the sheet: the first two are our assumption, the others rest on FAO-56 example 20 and
+// Relative standard deviations: the first two are our assumption, the others rest on FAO-56 example 20 and
 // two published comparisons that were seen as abstracts.
 const sdOfSolar = { measured: 0.08, sunshine: 0.1, "temperature range": 0.175 } as const;
 const sdOfNoHumidity = 0.05;
