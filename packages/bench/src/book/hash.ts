@@ -6,7 +6,7 @@ import type { Entry, Json, Sha256 } from "./entry.ts";
 const SHA256 = /^[0-9a-f]{64}$/;
 
 /** Whether a text is a lower-case hexadecimal SHA-256. */
-export const isSha256 = (text: string): text is Sha256 => SHA256.test(text);
+export const isSha256 = (text: string): boolean => SHA256.test(text);
 
 /** SHA-256 of bytes, or of the UTF-8 bytes of a text, as 64 lower-case hexadecimal digits. */
 export function sha256Hex(content: Uint8Array | string): Sha256 {
