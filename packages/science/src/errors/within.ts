@@ -46,7 +46,6 @@ export function quantityError(name: string, value: unknown, min: number, max: nu
  */
 export function within(name: string, value: number, min: number, max: number): void {
   // Written so that NaN fails too. The type test is for callers that skip the compiler (forms, JSON).
-  if (typeof value !== "number" || !(value >= min && value <= max && value < Infinity && value > -Infinity)) {
-    throw quantityError(name, value, min, max);
-  }
+  if (typeof value === "number" && value >= min && value <= max && value - value === 0) return;
+  throw quantityError(name, value, min, max);
 }

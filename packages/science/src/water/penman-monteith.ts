@@ -98,32 +98,36 @@ export function dailyParts(
 }
 
 /**
- * The same as a single number, without the object: what the array kernel and the checked scalar run.
+ * The same as a single number, from what a site and day already fix: what the array kernel and the checked scalar run.
  *
  * @source FAO56 eq. 6
  */
 export function dailyEt_mm_d(
+  surface: DailySurface,
   airMax_C: number,
   airMin_C: number,
   vapour_kPa: number,
   solar_MJ_m2_d: number,
   wind2m_m_s: number,
-  latitude_rad: number,
-  elevation_m: number,
-  dayOfYear_d: number,
+  gamma_kPa_per_C: number,
+  clearSky_MJ_m2_d: number,
   soilHeat_MJ_m2_d: number,
-  numerator: number,
-  denominatorWind: number,
-  sigma_MJ_K4_m2_d: number,
 ): number {
   const mean_C = (airMax_C + airMin_C) / 2;
   const slope = slopeFrom_kPa_per_C(saturation_kPa(mean_C), mean_C);
-  const psychrometric = gamma_kPa_per_C(pressure_kPa(elevation_m));
   const saturation = (saturation_kPa(airMax_C) + saturation_kPa(airMin_C)) / 2;
-  const clearSky = (0.75 + 2e-5 * elevation_m) * extraterrestrial_MJ_m2_d(latitude_rad, dayOfYear_d);
   const net =
-    0.77 * solar_MJ_m2_d - netLongwaveLoss_MJ_m2_d(airMax_C, airMin_C, vapour_kPa, solar_MJ_m2_d, clearSky, sigma_MJ_K4_m2_d);
-  const dryAir = (psychrometric * numerator * wind2m_m_s * (saturation - vapour_kPa)) / (mean_C + 273);
+    0.77 * solar_MJ_m2_d -
+    netLongwaveLoss_MJ_m2_d(
+      airMax_C,
+      airMin_C,
+      vapour_kPa,
+      solar_MJ_m2_d,
+      clearSky_MJ_m2_d,
+      surface.sigma_MJ_K4_m2_d,
+    );
+  const dryAir =
+    (gamma_kPa_per_C * surface.numerator * wind2m_m_s * (saturation - vapour_kPa)) / (mean_C + 273);
   const top = 0.408 * slope * (net - soilHeat_MJ_m2_d) + dryAir;
-  return Math.max(0, top / (slope + psychrometric * (1 + denominatorWind * wind2m_m_s)));
+  return Math.max(0, top / (slope + gamma_kPa_per_C * (1 + surface.denominator * wind2m_m_s)));
 }

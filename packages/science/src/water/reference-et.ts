@@ -1,6 +1,15 @@
+import { gamma_kPa_per_C, pressure_kPa } from "../air/kernel.ts";
 import { within } from "../errors/index.ts";
+import { extraterrestrial_MJ_m2_d, extraterrestrialOf_MJ_m2_d } from "../sun/kernel.ts";
 import { rad_per_deg } from "../units.ts";
-import { asceShort, asceTall, dailyEt_mm_d, dailyParts, faoGrass } from "./penman-monteith.ts";
+import {
+  asceShort,
+  asceTall,
+  type DailySurface,
+  dailyEt_mm_d,
+  dailyParts,
+  faoGrass,
+} from "./penman-monteith.ts";
 
 /** The weather of one day at one site. */
 export type ReferenceDay = {
@@ -28,6 +37,21 @@ function checkDay(day: ReferenceDay): void {
   if (day.soilHeat_MJ_m2_d !== undefined) within("soilHeat_MJ_m2_d", day.soilHeat_MJ_m2_d, -10, 10);
 }
 
+function etOver(surface: DailySurface, day: ReferenceDay): number {
+  const above_MJ_m2_d = extraterrestrial_MJ_m2_d(day.latitude_deg * rad_per_deg, day.dayOfYear_d);
+  return dailyEt_mm_d(
+    surface,
+    day.airMax_C,
+    day.airMin_C,
+    day.vapourPressure_kPa,
+    day.solar_MJ_m2_d,
+    day.wind2m_m_s,
+    gamma_kPa_per_C(pressure_kPa(day.elevation_m)),
+    (0.75 + 2e-5 * day.elevation_m) * above_MJ_m2_d,
+    day.soilHeat_MJ_m2_d ?? 0,
+  );
+}
+
 /**
  * Reference evapotranspiration of a day: what a well-watered sward outdoors would use (FAO-56 Penman-Monteith).
  *
@@ -43,20 +67,7 @@ function checkDay(day: ReferenceDay): void {
  */
 export function referenceEtDaily_mm_d(day: ReferenceDay): number {
   checkDay(day);
-  return dailyEt_mm_d(
-    day.airMax_C,
-    day.airMin_C,
-    day.vapourPressure_kPa,
-    day.solar_MJ_m2_d,
-    day.wind2m_m_s,
-    day.latitude_deg * rad_per_deg,
-    day.elevation_m,
-    day.dayOfYear_d,
-    day.soilHeat_MJ_m2_d ?? 0,
-    900,
-    0.34,
-    4.903e-9,
-  );
+  return etOver(faoGrass, day);
 }
 
 /**
@@ -117,21 +128,7 @@ export function referenceEtWorking(day: ReferenceDay): {
  */
 export function standardisedEtDaily_mm_d(day: ReferenceDay & { readonly surface: "short" | "tall" }): number {
   checkDay(day);
-  const surface = day.surface === "tall" ? asceTall : asceShort;
-  return dailyEt_mm_d(
-    day.airMax_C,
-    day.airMin_C,
-    day.vapourPressure_kPa,
-    day.solar_MJ_m2_d,
-    day.wind2m_m_s,
-    day.latitude_deg * rad_per_deg,
-    day.elevation_m,
-    day.dayOfYear_d,
-    day.soilHeat_MJ_m2_d ?? 0,
-    surface.numerator,
-    surface.denominator,
-    surface.sigma_MJ_K4_m2_d,
-  );
+  return etOver(day.surface === "tall" ? asceTall : asceShort, day);
 }
 
 /**
@@ -158,21 +155,30 @@ export function referenceEtDailyArray(
 ): void {
   const { airMax_C, airMin_C, vapourPressure_kPa, solar_MJ_m2_d, wind2m_m_s, dayOfYear_d } = days;
   const latitude_rad = days.latitude_deg * rad_per_deg;
+  const latitudeSine = Math.sin(latitude_rad);
+  const latitudeCosine = Math.cos(latitude_rad);
+  const gamma = gamma_kPa_per_C(pressure_kPa(days.elevation_m));
+  const clearShare = 0.75 + 2e-5 * days.elevation_m;
+  // The sun repeats itself every year: the clear sky of each calendar day is computed once.
+  const clearSkies_MJ_m2_d = new Float64Array(367).fill(Number.NaN);
   const count = referenceEt_mm_d.length;
   for (let i = 0; i < count; i += 1) {
+    const dayOfYear = dayOfYear_d[i] as number;
+    let clearSky = clearSkies_MJ_m2_d[dayOfYear];
+    if (clearSky === undefined || Number.isNaN(clearSky)) {
+      clearSky = clearShare * extraterrestrialOf_MJ_m2_d(latitudeSine, latitudeCosine, dayOfYear);
+      clearSkies_MJ_m2_d[dayOfYear] = clearSky;
+    }
     referenceEt_mm_d[i] = dailyEt_mm_d(
+      faoGrass,
       airMax_C[i] as number,
       airMin_C[i] as number,
       vapourPressure_kPa[i] as number,
       solar_MJ_m2_d[i] as number,
       wind2m_m_s[i] as number,
-      latitude_rad,
-      days.elevation_m,
-      dayOfYear_d[i] as number,
+      gamma,
+      clearSky,
       0,
-      900,
-      0.34,
-      4.903e-9,
     );
   }
 }
