@@ -5,8 +5,8 @@ import { covarianceIndex, type PotState, STATES_n } from "./pot-filter-state.ts"
  * Lower triangle L with L Lᵀ = covariance of a pot's state; a direction without spread becomes a zero column, so that
  * rounding never stops a forecast.
  *
- * @param state 27 numbers
- * @returns 36 numbers, by rows
+ * @param state 35 numbers
+ * @returns 49 numbers, by rows
  * @source Cholesky factorisation
  */
 export function spreadOf(state: PotState): Float64Array {
@@ -31,10 +31,10 @@ export function spreadOf(state: PotState): Float64Array {
 /**
  * One draw of the state.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param lower from `spreadOf`
  * @param chance seeded generator
- * @param into six numbers, overwritten
+ * @param into seven numbers, overwritten
  * @source definition of a normal vector
  */
 export function drawState(state: PotState, lower: Float64Array, chance: Generator, into: Float64Array): void {

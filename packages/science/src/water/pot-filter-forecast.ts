@@ -79,7 +79,7 @@ const LEAST_CAPACITY_frac = 0.2;
 export function dryDownDraws(dryDown: DryDown): DryDownDraws {
   const { state, days, draws_n, chance, horizon_d, surface } = dryDown;
   const lower = spreadOf(state);
-  const drawn = new Float64Array(6);
+  const drawn = new Float64Array(7);
   const dry_d = new Float64Array(draws_n);
   const wilt_d = new Float64Array(draws_n);
   const use_g = new Float64Array(draws_n);

@@ -1,6 +1,6 @@
 import { normalProbability, probitUpdate } from "../chance/index.ts";
-import { CAPACITY, DEPLETION, type PotState } from "./pot-filter-state.ts";
-import { conditioned, expectedOf } from "./pot-filter-update.ts";
+import { CAPACITY, DEPLETION, EYE, type PotState } from "./pot-filter-state.ts";
+import { conditioned, expectedOf, type Seen } from "./pot-filter-update.ts";
 
 /** What a person means by a look: at what depletion half say yes, and how unevenly. */
 export interface LookMeaning {
@@ -10,88 +10,97 @@ export interface LookMeaning {
   readonly spread_frac: number;
 }
 
-/** How far a person's yes lies from other people's, learned on this pot alone. */
-export interface PersonOffset {
-  readonly mean_frac: number;
-  readonly variance: number;
+/** Who looks. */
+export interface Looker {
+  /** Variance beyond the pot's own eye: somebody else than those who usually tend it. */
+  readonly otherEye_frac2: number;
 }
 
-/** Before anything is known, people differ by about this share of the capacity. @source our assumption */
-export const NEW_PERSON: PersonOffset = { mean_frac: 0, variance: 0.1 ** 2 };
-
-/** The state and the person after a look. */
-export interface Looked {
-  readonly state: PotState;
-  readonly offset: PersonOffset;
-  /** How likely the answer was beforehand. */
-  readonly chance_frac: number;
-}
+/** Those who usually tend the pot; their common eye is a state of the pot. */
+export const USUAL_LOOKER: Looker = { otherEye_frac2: 0 };
+/** People differ by about this share of the capacity in what they call dry. @source our assumption */
+export const EYE_SD_frac = 0.11;
+/** A stranger's eye lies off by their own and by the learned one's difference. */
+export const OTHER_LOOKER: Looker = { otherEye_frac2: 2 * EYE_SD_frac ** 2 };
 
 /**
- * A soft look (F6): "looked dry", "light when lifted", "leaves droop", yes or no.
+ * A soft look (F6): "looked dry", "light when lifted", yes or no.
  *
- * P(yes) = Φ((D - (a + o) W) / (s W)); the first two moments of the sum are exact, the other states follow by the
- * usual gain. A look never moves the capacity, unless asked to, since a person's own idea of dry would.
+ * P(yes) = Φ((D - (a + o) W) / (s W)) with o the eye of those who tend the pot: what they call dry tells of the water,
+ * of the capacity and of their eye, as far as each is in doubt. The first two moments of the sum are exact.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param yes whether the person said yes
  * @param meaning threshold and spread, shares of capacity
- * @param offset the person's offset
+ * @param looker usual or other
  * @param sinceUse_g water used since the look was made, g, where the look is folded later
- * @param movesCapacity whether the look also teaches the capacity (lasting droop does)
- * @returns state and person after it
+ * @returns state after it
  * @source Rasmussen CE, Williams CKI (2006) Gaussian processes for machine learning, section 3.9, from memory
  */
 export function withLook(
   state: PotState,
   yes: boolean,
   meaning: LookMeaning,
-  offset: PersonOffset,
+  looker: Looker = USUAL_LOOKER,
   sinceUse_g = 0,
-  movesCapacity = false,
-): Looked {
+): PotState {
   const capacity_g = state[CAPACITY] as number;
-  const at_frac = meaning.at_frac + offset.mean_frac;
-  const seen = {
-    weights: [1, 0, 0, 0, 0, -at_frac],
-    considered: movesCapacity ? [] : [CAPACITY],
-  };
-  const expected = expectedOf(state, seen);
-  const personVariance_g2 = offset.variance * capacity_g ** 2;
-  const look = { mean: expected.mean - sinceUse_g, threshold: 0, yes };
-  const spread_g = Math.max(1e-3, meaning.spread_frac * capacity_g);
-  // The person's doubt widens the eye for the pot, and the pot's doubt widens it for the person.
-  const ofPot = probitUpdate({
-    ...look,
-    variance: expected.variance,
-    spread: Math.sqrt(spread_g ** 2 + personVariance_g2),
-  });
-  const ofPerson = probitUpdate({
-    ...look,
-    variance: personVariance_g2,
-    spread: Math.sqrt(spread_g ** 2 + expected.variance),
-  });
-  const known = { mean: ofPot.mean + sinceUse_g, variance: ofPot.variance };
-  return {
-    state: conditioned(state, seen, expected, known),
-    offset: {
-      // A yes earlier than expected says that this person's threshold is lower: the offset moves against the pot.
-      mean_frac: within1(offset.mean_frac - (ofPerson.mean - look.mean) / capacity_g),
-      variance: Math.max(1e-6, ofPerson.variance / capacity_g ** 2),
-    },
-    chance_frac: ofPot.probability,
-  };
+  const at_frac = meaning.at_frac + (state[EYE] as number);
+  const seen = { weights: [1, 0, 0, 0, 0, -at_frac, -capacity_g] };
+  const mean_g = (state[DEPLETION] as number) - at_frac * capacity_g - sinceUse_g;
+  const spread_g = capacity_g * Math.sqrt(meaning.spread_frac ** 2 + looker.otherEye_frac2);
+  return probed(state, seen, yes, mean_g, spread_g);
 }
 
-/** No person's idea of dry lies further off than this share of the capacity. @source our assumption */
-function within1(offset_frac: number): number {
-  return Math.max(-0.4, Math.min(0.4, offset_frac));
+/**
+ * A sign of the plant itself, as lasting droop: like a look, but nobody's eye is in it.
+ *
+ * @param state 35 numbers
+ * @param yes whether it was seen
+ * @param meaning threshold and spread, shares of capacity
+ * @returns state after it
+ * @source Rasmussen CE, Williams CKI (2006) Gaussian processes for machine learning, section 3.9, from memory
+ */
+export function withSign(state: PotState, yes: boolean, meaning: LookMeaning): PotState {
+  const capacity_g = state[CAPACITY] as number;
+  const seen = { weights: [1, 0, 0, 0, 0, -meaning.at_frac] };
+  const mean_g = (state[DEPLETION] as number) - meaning.at_frac * capacity_g;
+  return probed(state, seen, yes, mean_g, meaning.spread_frac * capacity_g);
+}
+
+function probed(state: PotState, seen: Seen, yes: boolean, mean: number, spread: number): PotState {
+  const expected = expectedOf(state, seen);
+  const known = probitUpdate({
+    mean,
+    variance: expected.variance,
+    threshold: 0,
+    spread: Math.max(1e-3, spread),
+    yes,
+  });
+  // The sum is not linear in capacity and eye together, so its mean is given and only its change is handed on.
+  return conditioned(state, seen, { ...expected, mean }, { mean: known.mean, variance: known.variance });
+}
+
+/**
+ * Learns whether depletion had passed an amount of water: nothing ran out (it had), or some did (it had not).
+ *
+ * P(yes) = Φ((D - V) / s); the capacity follows through what it has in common with the depletion
+ *
+ * @param state 35 numbers
+ * @param yes whether depletion had passed the amount
+ * @param amount_g the amount, g
+ * @param spread_g how sharp that bound is, g
+ * @returns state after it
+ * @source Rasmussen CE, Williams CKI (2006) Gaussian processes for machine learning, section 3.9, from memory
+ */
+export function withBound(state: PotState, yes: boolean, amount_g: number, spread_g: number): PotState {
+  return probed(state, { weights: [1] }, yes, (state[DEPLETION] as number) - amount_g, spread_g);
 }
 
 /**
  * Chance that depletion has passed a share of the capacity.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param at_frac share of capacity, 0 to 1.2
  * @returns chance, 0 to 1
  * @source normal distribution of a weighted sum
@@ -104,12 +113,12 @@ export function chancePast(state: PotState, at_frac: number): number {
 /**
  * Chance that depletion has passed an amount of water.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param amount_g depletion, g
  * @returns chance, 0 to 1
  * @source normal distribution
  */
 export function chancePastAmount(state: PotState, amount_g: number): number {
-  const expected = expectedOf(state, { weights: [1, 0, 0, 0, 0, 0] });
+  const expected = expectedOf(state, { weights: [1] });
   return normalProbability(((state[DEPLETION] as number) - amount_g) / Math.sqrt(expected.variance));
 }

@@ -53,6 +53,7 @@ export interface PotStep {
 /** A step that may use more than this share of the capacity is cut finer. */
 const LARGE_STEP_frac = 0.2;
 const MOST_PARTS_n = 12;
+const DEPLETION_VARIANCE = 7;
 /** Rain into a pot is known to about half of it. @source air-water sheet section 6 */
 const RAIN_SD_frac = 0.5;
 
@@ -63,7 +64,7 @@ const RAIN_SD_frac = 0.5;
  * D += e^a X_leaf Ks(D/W) + e^b X_surface - rain;  c += m · leaf use;  P = F P Fᵀ + Q,
  * with the day's error divided by the step, so that two half days add up to one daily error.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param demand what the step asks, all values 0 or more and finite
  * @param noise how beliefs wander
  * @returns state after the step and where the water went
@@ -92,7 +93,7 @@ export function predictPot(state: PotState, demand: PotDemand, noise: PotNoise):
     rainKept_g = Math.min(demand.rain_g, depletion_g);
     rainDrained_g = demand.rain_g - rainKept_g;
     next[DEPLETION] = depletion_g - rainKept_g;
-    next[6] = (next[6] as number) + (RAIN_SD_frac * rainKept_g) ** 2;
+    next[DEPLETION_VARIANCE] = (next[DEPLETION_VARIANCE] as number) + (RAIN_SD_frac * rainKept_g) ** 2;
   }
   tidy(next);
   const use_g = used.leaf_g + used.surface_g;
@@ -108,7 +109,7 @@ export function predictPot(state: PotState, demand: PotDemand, noise: PotNoise):
 }
 
 // Written out by hand: a general matrix product here costs twenty times as much, and this is where folding spends
-// its time. x holds means at 0..5 and the upper triangle of the covariance at 6..26 (D a b c m W, by rows).
+// its time. x holds means at 0..6 and the upper triangle of the covariance at 7..34 (D a b c m W eye, by rows).
 function advance(
   x: number[],
   leafFull_g: number,
@@ -129,35 +130,41 @@ function advance(
   const slope = stressed && r < 1 ? -leafFull_g / ((1 - from) * W) : 0;
   const leaf_g = leafFull_g * ks;
   const dD = 1 + slope;
-  const dW = -slope * r;
-  const p00 = x[6] as number;
-  const p01 = x[7] as number;
-  const p02 = x[8] as number;
-  const p03 = x[9] as number;
-  const p04 = x[10] as number;
-  const p05 = x[11] as number;
-  const p11 = x[12] as number;
-  const p12 = x[13] as number;
-  const p13 = x[14] as number;
-  const p14 = x[15] as number;
-  const p15 = x[16] as number;
-  const p22 = x[17] as number;
-  const p23 = x[18] as number;
-  const p24 = x[19] as number;
-  const p25 = x[20] as number;
-  const p33 = x[21] as number;
-  const p34 = x[22] as number;
-  const p35 = x[23] as number;
-  const p44 = x[24] as number;
-  const p45 = x[25] as number;
-  const p55 = x[26] as number;
+  // The capacity's doubt is left out of the stress: a wrong demand would else be read as a smaller pot.
+  const p00 = x[7] as number;
+  const p01 = x[8] as number;
+  const p02 = x[9] as number;
+  const p03 = x[10] as number;
+  const p04 = x[11] as number;
+  const p05 = x[12] as number;
+  const p06 = x[13] as number;
+  const p11 = x[14] as number;
+  const p12 = x[15] as number;
+  const p13 = x[16] as number;
+  const p14 = x[17] as number;
+  const p15 = x[18] as number;
+  const p16 = x[19] as number;
+  const p22 = x[20] as number;
+  const p23 = x[21] as number;
+  const p24 = x[22] as number;
+  const p25 = x[23] as number;
+  const p26 = x[24] as number;
+  const p33 = x[25] as number;
+  const p34 = x[26] as number;
+  const p35 = x[27] as number;
+  const p36 = x[28] as number;
+  const p44 = x[29] as number;
+  const p45 = x[30] as number;
+  const p46 = x[31] as number;
+  const p55 = x[32] as number;
   // Row of the depletion: F_D P.
-  const d0 = dD * p00 + leaf_g * p01 + surface_g * p02 + dW * p05;
-  const d1 = dD * p01 + leaf_g * p11 + surface_g * p12 + dW * p15;
-  const d2 = dD * p02 + leaf_g * p12 + surface_g * p22 + dW * p25;
-  const d3 = dD * p03 + leaf_g * p13 + surface_g * p23 + dW * p35;
-  const d4 = dD * p04 + leaf_g * p14 + surface_g * p24 + dW * p45;
-  const d5 = dD * p05 + leaf_g * p15 + surface_g * p25 + dW * p55;
+  const d0 = dD * p00 + leaf_g * p01 + surface_g * p02;
+  const d1 = dD * p01 + leaf_g * p11 + surface_g * p12;
+  const d2 = dD * p02 + leaf_g * p12 + surface_g * p22;
+  const d3 = dD * p03 + leaf_g * p13 + surface_g * p23;
+  const d4 = dD * p04 + leaf_g * p14 + surface_g * p24;
+  const d5 = dD * p05 + leaf_g * p15 + surface_g * p25;
+  const d6 = dD * p06 + leaf_g * p16 + surface_g * p26;
   // Row of the drained weight: F_c P.
   const g = m * leaf_g;
   const c1 = p13 + g * p11 + leaf_g * p14;
@@ -165,29 +172,34 @@ function advance(
   const c3 = p33 + g * p13 + leaf_g * p34;
   const c4 = p34 + g * p14 + leaf_g * p44;
   const c5 = p35 + g * p15 + leaf_g * p45;
+  const c6 = p36 + g * p16 + leaf_g * p46;
   const use_g = leaf_g + surface_g;
   const perDay_d = Math.min(dt_d, 1);
   const fade2 = fade * fade;
-  x[6] = dD * d0 + leaf_g * d1 + surface_g * d2 + dW * d5 + (noise.day_frac * use_g) ** 2 / perDay_d;
-  x[7] = fade * d1;
-  x[8] = fade * d2;
-  x[9] = d3 + g * d1 + leaf_g * d4;
-  x[10] = d4;
-  x[11] = d5;
-  x[12] = fade2 * p11 + noise.leaf_per_rootDay ** 2 * dt_d;
-  x[13] = fade2 * p12;
-  x[14] = fade * c1;
-  x[15] = fade * p14;
-  x[16] = fade * p15;
-  x[17] = fade2 * p22 + noise.surface_per_rootDay ** 2 * dt_d;
-  x[18] = fade * c2;
-  x[19] = fade * p24;
-  x[20] = fade * p25;
-  x[21] = c3 + g * c1 + leaf_g * c4 + Math.max(noise.drainedFloor_g, noise.drained_frac * c) ** 2 * dt_d;
-  x[22] = c4;
-  x[23] = c5;
-  x[24] = p44 + GROWTH_WANDERS_2 * dt_d;
-  x[26] = p55 + (noise.capacity_frac * W) ** 2 * dt_d;
+  x[7] = dD * d0 + leaf_g * d1 + surface_g * d2 + (noise.day_frac * use_g) ** 2 / perDay_d;
+  x[8] = fade * d1;
+  x[9] = fade * d2;
+  x[10] = d3 + g * d1 + leaf_g * d4;
+  x[11] = d4;
+  x[12] = d5;
+  x[13] = d6;
+  x[14] = fade2 * p11 + noise.leaf_per_rootDay ** 2 * dt_d;
+  x[15] = fade2 * p12;
+  x[16] = fade * c1;
+  x[17] = fade * p14;
+  x[18] = fade * p15;
+  x[19] = fade * p16;
+  x[20] = fade2 * p22 + noise.surface_per_rootDay ** 2 * dt_d;
+  x[21] = fade * c2;
+  x[22] = fade * p24;
+  x[23] = fade * p25;
+  x[24] = fade * p26;
+  x[25] = c3 + g * c1 + leaf_g * c4 + Math.max(noise.drainedFloor_g, noise.drained_frac * c) ** 2 * dt_d;
+  x[26] = c4;
+  x[27] = c5;
+  x[28] = c6;
+  x[29] = p44 + GROWTH_WANDERS_2 * dt_d;
+  x[32] = p55 + (noise.capacity_frac * W) ** 2 * dt_d;
   x[DEPLETION] = D + use_g;
   x[LEAF] = fade * (x[LEAF] as number);
   x[SURFACE] = fade * (x[SURFACE] as number);

@@ -1,6 +1,6 @@
 /**
- * State of one pot as the filter believes it: six means and their covariance (upper triangle, by rows), 27 numbers
- * in a plain array so that it can be kept as JSON and copied at once.
+ * State of one pot as the filter believes it: seven means and their covariance (upper triangle, by rows), 35
+ * numbers in a plain array so that it can be kept as JSON and copied at once.
  *
  * | index | what | unit |
  * |---|---|---|
@@ -10,6 +10,7 @@
  * | 3 drained | weight of the pot just drained | g |
  * | 4 growth | mass gained per gram of water that the leaves use | g/g |
  * | 5 capacity | water between just drained and first lasting wilt | g |
+ * | 6 eye | how much drier than usual a pot is when those who tend it call it dry | share |
  */
 export type PotState = readonly number[];
 
@@ -19,19 +20,20 @@ export const SURFACE = 2;
 export const DRAINED = 3;
 export const GROWTH = 4;
 export const CAPACITY = 5;
-export const STATES_n = 6;
-export const STATE_LENGTH_n = 27;
+export const EYE = 6;
+export const STATES_n = 7;
+export const STATE_LENGTH_n = 35;
 
-const ROW_START: readonly number[] = [6, 12, 17, 21, 24, 26];
+const ROW_START: readonly number[] = [7, 14, 20, 25, 29, 32, 34];
 
 /**
  * Where the covariance of two states stands in the array.
  *
- * @param row one state, 0 to 5
- * @param column the other state, 0 to 5
- * @returns index into the array, 6 to 26
+ * @param row one state, 0 to 6
+ * @param column the other state, 0 to 6
+ * @returns index into the array, 7 to 34
  * @source our assumption (layout)
- * @example covarianceIndex(0, 5) // 11
+ * @example covarianceIndex(0, 5) // 12
  */
 export function covarianceIndex(row: number, column: number): number {
   return row <= column
@@ -40,7 +42,7 @@ export function covarianceIndex(row: number, column: number): number {
 }
 
 /** Standing of each state's variance in the array. */
-export const VARIANCE: readonly number[] = [6, 12, 17, 21, 24, 26];
+export const VARIANCE: readonly number[] = ROW_START;
 
 /** What is believed of one state before anything was seen. */
 export interface Belief {
@@ -52,11 +54,13 @@ export interface Belief {
  * The state before anything was seen: independent beliefs.
  *
  * @param beliefs mean and sd of depletion [g], ln leaf factor, ln surface factor, drained weight [g], growth share
- *   [g/g] and capacity [g], in that order
- * @returns state of 27 numbers
+ *   [g/g], capacity [g] and eye [share], in that order
+ * @returns state of 35 numbers
  * @source our assumption
  */
-export function potState(beliefs: readonly [Belief, Belief, Belief, Belief, Belief, Belief]): PotState {
+export function potState(
+  beliefs: readonly [Belief, Belief, Belief, Belief, Belief, Belief, Belief],
+): PotState {
   const state = new Array<number>(STATE_LENGTH_n).fill(0);
   beliefs.forEach((belief, index) => {
     state[index] = belief.mean;
@@ -67,11 +71,13 @@ export function potState(beliefs: readonly [Belief, Belief, Belief, Belief, Beli
 }
 
 /** Least and greatest variance of each state; the capacity and weights are in squared grams. */
-const LEAST_VARIANCE: readonly number[] = [0.01, 1e-4, 1e-4, 0.01, 1e-8, 0.25];
-const GREATEST_VARIANCE: readonly number[] = [1e10, 4, 4, 1e10, 0.01, 1e10];
+const LEAST_VARIANCE: readonly number[] = [0.01, 1e-4, 1e-4, 0.01, 1e-8, 0.25, 1e-6];
+const GREATEST_VARIANCE: readonly number[] = [1e10, 4, 4, 1e10, 0.01, 1e10, 0.25];
 /** Depletion may pass the capacity a little: plants draw some water after lasting wilt. @source our assumption */
 const DRIEST_frac = 1.2;
 const LARGEST_ln = 4;
+/** No person's idea of dry lies further off than this share of the capacity. @source our assumption */
+const FURTHEST_EYE_frac = 0.4;
 const HIGHEST_CORRELATION = 0.9999;
 const HEAVIEST_g = 1e6;
 
@@ -79,7 +85,7 @@ const HEAVIEST_g = 1e6;
  * Keeps a state usable whatever was folded into it: finite, depletion within 0..1.2 of capacity, variances positive,
  * correlations below one. Works in place on a state that nobody else holds yet.
  *
- * @param state 27 numbers, changed in place
+ * @param state 35 numbers, changed in place
  * @source our assumption (numerical floors)
  */
 export function tidy(state: number[]): void {
@@ -90,6 +96,7 @@ export function tidy(state: number[]): void {
   state[SURFACE] = clamp(state[SURFACE] as number, -LARGEST_ln, LARGEST_ln);
   state[DRAINED] = clamp(state[DRAINED] as number, 0, HEAVIEST_g);
   state[GROWTH] = clamp(state[GROWTH] as number, -0.1, 0.1);
+  state[EYE] = clamp(state[EYE] as number, -FURTHEST_EYE_frac, FURTHEST_EYE_frac);
   for (let row = 0; row < STATES_n; row++) {
     const at = VARIANCE[row] as number;
     state[at] = clamp(state[at] as number, LEAST_VARIANCE[row] as number, GREATEST_VARIANCE[row] as number);
@@ -118,8 +125,8 @@ function clamp(value: number, min: number, max: number): number {
 /**
  * Mean of one state.
  *
- * @param state 27 numbers
- * @param index which state, 0 to 5
+ * @param state 35 numbers
+ * @param index which state, 0 to 6
  * @returns its mean, in its own unit
  * @source our assumption (layout)
  */
@@ -130,8 +137,8 @@ export function meanOf(state: PotState, index: number): number {
 /**
  * Standard deviation of one state.
  *
- * @param state 27 numbers
- * @param index which state, 0 to 5
+ * @param state 35 numbers
+ * @param index which state, 0 to 6
  * @returns its sd, in its own unit
  * @source our assumption (layout)
  */
@@ -142,18 +149,18 @@ export function sdOf(state: PotState, index: number): number {
 /**
  * Standard deviation of a weighted sum of states, as depletion less 0.55 of the capacity.
  *
- * @param state 27 numbers
- * @param weights one weight a state, 6 numbers
+ * @param state 35 numbers
+ * @param weights one weight a state; those left out are 0
  * @returns sd of the sum
  * @source definition of the variance of a sum
  */
 export function sdOfSum(state: PotState, weights: readonly number[]): number {
   let variance = 0;
   for (let row = 0; row < STATES_n; row++) {
-    const rowWeight = weights[row] as number;
+    const rowWeight = weights[row] ?? 0;
     if (rowWeight === 0) continue;
     for (let column = 0; column < STATES_n; column++) {
-      variance += rowWeight * (weights[column] as number) * (state[covarianceIndex(row, column)] as number);
+      variance += rowWeight * (weights[column] ?? 0) * (state[covarianceIndex(row, column)] as number);
     }
   }
   return Math.sqrt(Math.max(0, variance));
@@ -162,8 +169,8 @@ export function sdOfSum(state: PotState, weights: readonly number[]): number {
 /**
  * Adds to the doubt of one state, as after a move or a trim.
  *
- * @param state 27 numbers
- * @param index which state, 0 to 5
+ * @param state 35 numbers
+ * @param index which state, 0 to 6
  * @param sd standard deviation added, in the state's unit
  * @param most_sd the doubt never grows past this sd by this call
  * @returns new state
@@ -181,8 +188,8 @@ export function withMoreDoubt(state: PotState, index: number, sd: number, most_s
 /**
  * Shifts the mean of one state.
  *
- * @param state 27 numbers
- * @param index which state, 0 to 5
+ * @param state 35 numbers
+ * @param index which state, 0 to 6
  * @param by shift in the state's unit
  * @returns new state
  * @source our assumption
@@ -197,8 +204,8 @@ export function shifted(state: PotState, index: number, by: number): PotState {
 /**
  * Forgets what a state had in common with the others and sets it anew.
  *
- * @param state 27 numbers
- * @param index which state, 0 to 5
+ * @param state 35 numbers
+ * @param index which state, 0 to 6
  * @param belief its new mean and sd
  * @returns new state
  * @source our assumption

@@ -2,7 +2,7 @@ import { covarianceIndex, type PotState, STATES_n, tidy } from "./pot-filter-sta
 
 /** A weighted sum of states plus a constant, as weight = drained - depletion. */
 export interface Seen {
-  /** One weight a state, 6 numbers. */
+  /** One weight a state; those left out are 0. */
   readonly weights: readonly number[];
   /** Indices of states whose doubt counts but which this observation must not move. */
   readonly considered?: readonly number[];
@@ -20,16 +20,16 @@ export interface Expected {
 /**
  * Mean and variance of a weighted sum of states.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param seen the sum
  * @returns what the state expects
  * @source definition of mean and variance of a sum
  */
 export function expectedOf(state: PotState, seen: Seen): Expected {
-  const gain = [0, 0, 0, 0, 0, 0];
+  const gain = new Array<number>(STATES_n).fill(0);
   let mean = 0;
   for (let column = 0; column < STATES_n; column++) {
-    const weight = seen.weights[column] as number;
+    const weight = seen.weights[column] ?? 0;
     if (weight === 0) continue;
     mean += weight * (state[column] as number);
     for (let row = 0; row < STATES_n; row++) {
@@ -37,7 +37,7 @@ export function expectedOf(state: PotState, seen: Seen): Expected {
     }
   }
   let variance = 0;
-  for (let row = 0; row < STATES_n; row++) variance += (seen.weights[row] as number) * (gain[row] as number);
+  for (let row = 0; row < STATES_n; row++) variance += (seen.weights[row] ?? 0) * (gain[row] as number);
   return { mean, variance: Math.max(0, variance), gain };
 }
 
@@ -47,7 +47,7 @@ export function expectedOf(state: PotState, seen: Seen): Expected {
  *
  * x += g (m' - m), P += g gᵀ (V' - V), with g = P h / V. A considered state keeps its mean and variance.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param seen the sum
  * @param expected from `expectedOf` on the same state
  * @param known new mean and variance of the sum
@@ -89,7 +89,7 @@ export interface Measured {
 /**
  * One scalar measurement of a weighted sum of states (F4).
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param seen the sum
  * @param value measured value, in the sum's unit
  * @param sd standard deviation of the measurement, above 0

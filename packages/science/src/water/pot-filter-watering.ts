@@ -1,4 +1,4 @@
-import { chancePastAmount, NEW_PERSON, withLook } from "./pot-filter-look.ts";
+import { chancePastAmount, withBound, withSign } from "./pot-filter-look.ts";
 import {
   CAPACITY,
   covarianceIndex,
@@ -51,14 +51,18 @@ export interface Poured {
 /** Volumes are read off a jug to about this share. @source air-water sheet F7 */
 const JUG_SD_frac = 0.08;
 const LEACHATE_SD_frac = 0.03;
-/** "It ran out" bounds the depletion before by the volume, loosely: people write it out of habit. @source our assumption */
-const RAN_OUT_SPREAD_frac = 0.25;
+/**
+ * "It ran out" says that no more was missing than was poured, give or take this share of the capacity; less sharply so
+ * in a dry medium, past which water runs before it is full. @source our assumption
+ */
+const RAN_OUT_SPREAD_frac = { moist: 0.1, dry: 0.35 };
+const SHARP_UP_TO_frac = 0.6;
 
 /**
  * A watering (F7): what ran out, or did not, tells how empty the pot was; a very dry medium may have let the water
  * run past (bypass), which keeps the doubt wide until a weight is known.
  *
- * @param state 27 numbers
+ * @param state 35 numbers
  * @param pour volume [mL], 1 to 20000, whether water ran out, how much
  * @param meaning how a pour is read
  * @returns state after it and where the water went; kept + drained = volume
@@ -102,32 +106,45 @@ function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotSta
 }
 
 function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
+  if (pour.soaked) return state;
   const capacity_g = state[CAPACITY] as number;
-  const dry = (state[DEPLETION] as number) >= meaning.bypassFrom_frac * capacity_g;
-  if (dry || pour.soaked) return state;
-  if (pour.leachate_mL !== undefined) {
+  const dry_frac = (state[DEPLETION] as number) / capacity_g;
+  if (pour.leachate_mL !== undefined && dry_frac < meaning.bypassFrom_frac) {
     // What went in and stayed is what was missing.
     const missing_g = pour.volume_mL - pour.leachate_mL;
     const sd_g = Math.hypot(LEACHATE_SD_frac * pour.volume_mL, 0.05 * capacity_g);
     const seen = { weights: [1, 0, 0, 0, 0, -meaning.drainedAt_frac] };
     return measured(state, seen, missing_g, sd_g).state;
   }
-  const meaningOfLimit = {
-    at_frac: pour.volume_mL / capacity_g,
-    spread_frac: RAN_OUT_SPREAD_frac,
-  };
-  return withLook(state, false, meaningOfLimit, { ...NEW_PERSON, variance: 0 }).state;
+  const dryness = Math.min(1, Math.max(0, (dry_frac - SHARP_UP_TO_frac) / (1 - SHARP_UP_TO_frac)));
+  const spread_frac =
+    RAN_OUT_SPREAD_frac.moist + dryness * (RAN_OUT_SPREAD_frac.dry - RAN_OUT_SPREAD_frac.moist);
+  return withBound(state, false, pour.volume_mL, spread_frac * capacity_g);
 }
 
 function afterKept(state: PotState, pour: Pour): PotState {
   const capacity_g = state[CAPACITY] as number;
-  const atLimit = {
-    at_frac: pour.volume_mL / capacity_g,
-    spread_frac: (JUG_SD_frac * pour.volume_mL) / capacity_g + 0.02,
-  };
-  // Nothing ran out, so at least the volume was missing; that also bounds the capacity from below.
-  const missing = withLook(state, true, atLimit, { ...NEW_PERSON, variance: 0 }, 0, true).state;
-  return lessDepleted(missing, pour.volume_mL, JUG_SD_frac * pour.volume_mL);
+  // Nothing ran out, so at least the volume was missing.
+  const sd_g = JUG_SD_frac * pour.volume_mL;
+  const missing = withBound(state, true, pour.volume_mL, sd_g + 0.02 * capacity_g);
+  // And no more can be missing than the pot can hold: that bounds the capacity from below.
+  return lessDepleted(notEmpty(missing), pour.volume_mL, sd_g);
+}
+
+/** A plant that nobody saw wilt has not used up its store, give or take. @source our assumption */
+const EMPTY = { at_frac: 1.02, spread_frac: 0.06 };
+const NEARLY_EMPTY_frac = 0.6;
+
+/**
+ * Learns from a plant that stands: no more can be missing than the pot can hold, which bounds the capacity from below.
+ *
+ * @param state 35 numbers
+ * @returns state after it; the same where the pot is far from empty
+ * @source our assumption
+ */
+export function notEmpty(state: PotState): PotState {
+  if (!((state[DEPLETION] as number) > NEARLY_EMPTY_frac * (state[CAPACITY] as number))) return state;
+  return withSign(state, false, EMPTY);
 }
 
 function afterUnknown(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
@@ -149,8 +166,8 @@ function lessDepleted(state: PotState, kept_g: number, sd_g: number): PotState {
 /**
  * Two possible states matched by one in mean and covariance.
  *
- * @param one 27 numbers
- * @param other 27 numbers
+ * @param one 35 numbers
+ * @param other 35 numbers
  * @param other_frac chance of the other, 0 to 1
  * @returns state of the mixture
  * @source law of total covariance

@@ -8,7 +8,16 @@ export {
   type SurfaceLayer,
   shareUpTo,
 } from "./pot-filter-forecast.ts";
-export { chancePast, type LookMeaning, NEW_PERSON, type PersonOffset, withLook } from "./pot-filter-look.ts";
+export {
+  chancePast,
+  EYE_SD_frac,
+  type Looker,
+  type LookMeaning,
+  OTHER_LOOKER,
+  USUAL_LOOKER,
+  withLook,
+  withSign,
+} from "./pot-filter-look.ts";
 export { type PotDemand, type PotNoise, type PotStep, predictPot } from "./pot-filter-predict.ts";
 export {
   type Belief,
@@ -16,6 +25,7 @@ export {
   covarianceIndex,
   DEPLETION,
   DRAINED,
+  EYE,
   GROWTH,
   LEAF,
   meanOf,
@@ -32,6 +42,7 @@ export {
 export { conditioned, expectedOf, type Measured, measured, type Seen } from "./pot-filter-update.ts";
 export {
   mixed,
+  notEmpty,
   type Pour,
   type Poured,
   type PourMeaning,

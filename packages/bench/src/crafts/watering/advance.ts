@@ -19,7 +19,7 @@ import { driveOf, leafBetween_g_m2, surfaceBetween_g_m2 } from "./drive.ts";
 import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
 import { isHabit } from "./habit.ts";
-import { NEW_EYE, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
+import { lookerOf, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
 import { believing, DAILY_AIR_SD_frac, lastFew, type WaterSlice } from "./slice.ts";
 
 /** Rates of one step: what air and light ask of the pot, at factors one. */
@@ -80,7 +80,7 @@ export function surfaceWet_frac(lost_mm: number, layer: SurfaceLayer): number {
 export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
   const pot = sight.plant.pot ?? USUAL_POT;
   const rim_m2 = rimArea_m2(pot);
-  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot));
+  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot), sight.assumed("leafLight_frac"));
   const outdoors_frac = day.outdoors ? sight.assumed("isolation_frac") * sight.assumed("sunlitLeaf_frac") : 1;
   return {
     rim_m2,
@@ -220,9 +220,8 @@ function withVisits(slice: WaterSlice, step: Step): WaterSlice {
   for (const visit of over) {
     if (isHabit(next.pours, visit.by)) continue;
     const sinceUse_g = next.ledger.used_g - visit.used_g;
-    const eye = next.people[visit.by] ?? NEW_EYE;
-    const after = withLook(next.state, false, VISITED_WITHOUT_POUR, eye, sinceUse_g);
-    next = { ...believing(next, after.state), people: { ...next.people, [visit.by]: after.offset } };
+    const looker = lookerOf(next, visit.by);
+    next = believing(next, withLook(next.state, false, VISITED_WITHOUT_POUR, looker, sinceUse_g));
   }
   return next;
 }

@@ -88,6 +88,16 @@ export const wateringAssumptions = [
     weighings,
   ),
   assumption(
+    "leafLight_frac",
+    "share of the light above a plant that its mean leaf gets, since leaves shade one another",
+    0.6,
+    "share",
+    0.3,
+    1,
+    "Monsi and Saeki's law at a leaf area index of about 2 and extinction 0.55, from memory",
+    "light readings above and among the leaves",
+  ),
+  assumption(
     "surfaceCover_frac",
     "share of the medium's surface shaded or covered",
     0.3,

@@ -18,7 +18,12 @@ const PLANT_LIGHT_frac = 0.45;
 const STOMATA_LOWER_frac = 0.8;
 
 /** Losses indoors by spell: leaf energy balance with stomata, and the same for a wet surface without them. */
-export function indoorLosses(day: AirDay, leafWidth_m: number, rimDiameter_m: number): SpellLosses {
+export function indoorLosses(
+  day: AirDay,
+  leafWidth_m: number,
+  rimDiameter_m: number,
+  leafLight_frac: number,
+): SpellLosses {
   const elevation_m = between(day.elevation_m, -430, 6000);
   const dimension_m = characteristicDimension_m(between(100 * leafWidth_m, 0.2, 100));
   const potDiameter_cm = between(100 * rimDiameter_m, 1, 100);
@@ -26,7 +31,7 @@ export function indoorLosses(day: AirDay, leafWidth_m: number, rimDiameter_m: nu
   const leaf_g_m2: number[] = [];
   const surface_g_m2: number[] = [];
   for (const spell of day.spells) {
-    const air = airOf(spell);
+    const air = airOf(spell, leafLight_frac);
     const hours_h = Math.max(0, spell.to_ms - spell.from_ms) / HOUR_ms;
     const stomata = stomatalConductance_mol_m2_s({
       ppfd_umol_m2_s: air.ppfd_umol_m2_s,
@@ -47,10 +52,10 @@ export function indoorLosses(day: AirDay, leafWidth_m: number, rimDiameter_m: nu
 }
 
 /** Air and light of a spell, held within what the leaf model takes: a stray reading must not stop a fold. */
-function airOf(spell: Spell) {
+function airOf(spell: Spell, leafLight_frac: number) {
   const air_C = between(spell.air_C, -5, 50);
   const humidity_frac = between(spell.humidity_frac, 0.02, 1);
-  const ppfd_umol_m2_s = between(spell.ppfd_umol_m2_s, 0, 2500);
+  const ppfd_umol_m2_s = between(spell.ppfd_umol_m2_s * leafLight_frac, 0, 2500);
   const absorbed_W_m2 =
     spell.light === "lamp"
       ? absorbedFromLamp_W_m2({ ppfd_umol_m2_s })

@@ -32,10 +32,15 @@ const RIM_CLASS_cm = 2;
  * Demand of one day at one spot for leaves and pots of about these widths (to ½ cm of leaf and 2 cm of pot: the
  * boundary layer changes by a few per cent within a class, less than anybody knows it).
  */
-export function driveOf(day: AirDay, leafWidth_m: number, rimDiameter_cm: number): DayDrive {
+export function driveOf(
+  day: AirDay,
+  leafWidth_m: number,
+  rimDiameter_cm: number,
+  leafLight_frac: number,
+): DayDrive {
   const leafClass = Math.max(1, Math.round(leafWidth_m / LEAF_CLASS_m));
   const rimClass = Math.max(1, Math.round(rimDiameter_cm / RIM_CLASS_cm));
-  const key = leafClass * 1000 + rimClass;
+  const key = (Math.round(leafLight_frac * 100) * 1000 + leafClass) * 1000 + rimClass;
   let classes = known.get(day);
   if (!classes) {
     classes = new Map();
@@ -43,15 +48,22 @@ export function driveOf(day: AirDay, leafWidth_m: number, rimDiameter_cm: number
   }
   let drive = classes.get(key);
   if (!drive) {
-    drive = dayDrive(day, leafClass * LEAF_CLASS_m, (rimClass * RIM_CLASS_cm) / 100);
+    drive = dayDrive(day, leafClass * LEAF_CLASS_m, (rimClass * RIM_CLASS_cm) / 100, leafLight_frac);
     classes.set(key, drive);
   }
   return drive;
 }
 
 /** The same without the cache, for days that are only imagined (a cooler room, a dimmer place). */
-export function dayDrive(day: AirDay, leafWidth_m: number, rimDiameter_m: number): DayDrive {
-  const losses = day.outdoors ? outdoorLosses(day) : indoorLosses(day, leafWidth_m, rimDiameter_m);
+export function dayDrive(
+  day: AirDay,
+  leafWidth_m: number,
+  rimDiameter_m: number,
+  leafLight_frac: number,
+): DayDrive {
+  const losses = day.outdoors
+    ? outdoorLosses(day)
+    : indoorLosses(day, leafWidth_m, rimDiameter_m, leafLight_frac);
   const leafUpTo_g_m2: number[] = [];
   const surfaceUpTo_g_m2: number[] = [];
   let leaf_g_m2 = 0;

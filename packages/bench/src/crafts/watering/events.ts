@@ -1,4 +1,16 @@
-import { CAPACITY, DEPLETION, DRAINED, LEAF, SURFACE, shifted, withMoreDoubt } from "@sillwood/science/water";
+import {
+  CAPACITY,
+  DEPLETION,
+  DRAINED,
+  EYE,
+  LEAF,
+  meanOf,
+  SURFACE,
+  sdOf,
+  setAnew,
+  shifted,
+  withMoreDoubt,
+} from "@sillwood/science/water";
 import type { Effect } from "../../book/effects.ts";
 import type { Sight } from "../craft.ts";
 import { believing, leafFactorSd, newPotState, surfaceFactorSd, type WaterSlice } from "./slice.ts";
@@ -68,7 +80,11 @@ function moved(slice: WaterSlice, sight: Sight): WaterSlice {
 export function begunAnew(slice: WaterSlice, sight: Sight): WaterSlice {
   const prior = sight.read("capacityPrior_g");
   return {
-    ...believing(slice, newPotState(sight)),
+    // The eye of those who tend it comes along; all else belongs to the old pot.
+    ...believing(
+      slice,
+      setAnew(newPotState(sight), EYE, { mean: meanOf(slice.state, EYE), sd: sdOf(slice.state, EYE) }),
+    ),
     fresh: false,
     prior: { capacity_g: prior.value, capacitySd_g: prior.sd },
     leafArea_m2: sight.read("leafArea_m2").value,

@@ -1,7 +1,7 @@
-import { chancePast, withLook } from "@sillwood/science/water";
+import { chancePast, withLook, withSign } from "@sillwood/science/water";
 import type { Happening, Sight } from "../craft.ts";
 import { type Looked, type LookKey, lookKeys } from "./kinds.ts";
-import { LOOK_MEANINGS, NEW_EYE, NOON_FROM_h, NOON_TO_h } from "./look-meanings.ts";
+import { LOOK_MEANINGS, lookerOf, NOON_FROM_h, NOON_TO_h } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
 
 const LOOKS_n = 6;
@@ -46,15 +46,12 @@ function withEye(
 ): WaterSlice {
   const meaning = LOOK_MEANINGS[look];
   const dry = meaning.opposite ? !yes : yes;
-  const isDroop = look === "drooping";
-  const eye = isDroop ? { mean_frac: 0, variance: 0 } : (slice.people[happening.by] ?? NEW_EYE);
-  const after = withLook(slice.state, dry, meaning, eye, 0, isDroop);
-  const next = believing(slice, after.state);
-  if (isDroop) return next;
+  if (look === "drooping") return believing(slice, withSign(slice.state, dry, meaning));
+  const { by } = happening;
   return {
-    ...next,
-    people: { ...next.people, [happening.by]: after.offset },
-    lookDays: { ...next.lookDays, [happening.by]: sight.dateOf(happening.at_ms) },
+    ...believing(slice, withLook(slice.state, dry, meaning, lookerOf(slice, by))),
+    tendedBy: slice.tendedBy ?? by,
+    lookDays: { ...slice.lookDays, [happening.by]: sight.dateOf(happening.at_ms) },
   };
 }
 

@@ -2,7 +2,7 @@ import { CAPACITY, DEPLETION, meanOf, sdOf, withLook, withPour } from "@sillwood
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Happening, Sight } from "../craft.ts";
 import { isHabit } from "./habit.ts";
-import { NEW_EYE, POURED_WITHOUT_LOOK } from "./look-meanings.ts";
+import { lookerOf, POURED_WITHOUT_LOOK } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
 
 const POURS_n = 8;
@@ -91,10 +91,9 @@ function withPourAsLook(slice: WaterSlice, happening: Happening, sight: Sight): 
   const date = sight.dateOf(happening.at_ms);
   const { by } = happening;
   if (slice.lookDays[by] === date || isHabit(slice.pours, by)) return slice;
-  const after = withLook(slice.state, true, POURED_WITHOUT_LOOK, slice.people[by] ?? NEW_EYE);
   return {
-    ...believing(slice, after.state),
-    people: { ...slice.people, [by]: after.offset },
+    ...believing(slice, withLook(slice.state, true, POURED_WITHOUT_LOOK, lookerOf(slice, by))),
+    tendedBy: slice.tendedBy ?? by,
     lookDays: { ...slice.lookDays, [by]: date },
   };
 }

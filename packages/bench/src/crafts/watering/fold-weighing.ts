@@ -4,6 +4,7 @@ import {
   DRAINED,
   meanOf,
   measured,
+  notEmpty,
   sdOf,
   setAnew,
   USUAL_POUR,
@@ -13,7 +14,8 @@ import type { Happening, Sight } from "../craft.ts";
 import type { Weighed } from "./kinds.ts";
 import { believing, lastFew, type WaterProblem, type WaterSlice } from "./slice.ts";
 
-const WEIGHT = { weights: [-1, 0, 0, 1, 0, 0] };
+/** Weights tell depletion and drained weight; the capacity is not theirs to move. */
+const WEIGHT = { weights: [-1, 0, 0, 1, 0, 0], considered: [CAPACITY] };
 const AT_WILT = { weights: [1, 0, 0, 0, 0, -1] };
 /** A weight further off than this many sd is held until somebody says that it is true. */
 const GATE_sd = 4;
@@ -47,7 +49,8 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
     const open = withMoreDoubt(told.state, DRAINED, Math.abs(seen.innovation));
     seen = measured(open, WEIGHT, data.weight_g, sd_g);
   }
-  const next = believing(told, seen.state);
+  const stands = data.state !== "at lasting wilt" && told.wilted_ms === undefined;
+  const next = believing(told, stands ? notEmpty(seen.state) : seen.state);
   const used_g = told.ledger.used_g - (told.seen?.used_g ?? Number.NaN);
   const telling =
     data.state === "as found" &&

@@ -1,5 +1,7 @@
-import { type LookMeaning, NEW_PERSON, type PersonOffset } from "@sillwood/science/water";
+import { type Looker, type LookMeaning, OTHER_LOOKER, USUAL_LOOKER } from "@sillwood/science/water";
+import type { PersonId } from "../../book/entry.ts";
 import type { LookKey } from "./kinds.ts";
+import type { WaterSlice } from "./slice.ts";
 
 /**
  * What people mean by what they see: depletion, as a share of the capacity, at which half of them say yes, and how
@@ -19,8 +21,10 @@ export const POURED_WITHOUT_LOOK: LookMeaning = { at_frac: 0.5, spread_frac: 0.2
 /** A walked visit without a pour says "not dry". */
 export const VISITED_WITHOUT_POUR: LookMeaning = { at_frac: 0.66, spread_frac: 0.22 };
 
-/** A person of whom this pot knows nothing yet. */
-export const NEW_EYE: PersonOffset = NEW_PERSON;
+/** Whether a person is the one whose eye this pot has been learning. */
+export function lookerOf(slice: WaterSlice, by: PersonId): Looker {
+  return slice.tendedBy === undefined || slice.tendedBy === by ? USUAL_LOOKER : OTHER_LOOKER;
+}
 
 /** Leaves flag at noon without thirst: then a yes tells nothing. */
 export const NOON_FROM_h = 10;

@@ -1,5 +1,5 @@
-import type { PersonOffset, PotState } from "@sillwood/science/water";
-import { DEPLETION, potState } from "@sillwood/science/water";
+import type { PotState } from "@sillwood/science/water";
+import { DEPLETION, EYE_SD_frac, potState } from "@sillwood/science/water";
 import type { EntryId, PersonId } from "../../book/entry.ts";
 import { mediumVolume_mL, USUAL_POT } from "../../plants/pot.ts";
 import type { Sight } from "../craft.ts";
@@ -31,7 +31,8 @@ export interface WaterSlice {
   readonly pours: readonly PastPour[];
   /** What the models asked since the last pour, to tell habit from looking. */
   readonly demandSincePour_g: number;
-  readonly people: Readonly<Record<PersonId, PersonOffset>>;
+  /** Who last looked or poured: their eye is the one that the state learns. */
+  readonly tendedBy: PersonId | undefined;
   /** Day of the latest counted look by person: at most one look per person, pot and day. */
   readonly lookDays: Readonly<Record<PersonId, string>>;
   readonly visits: readonly PendingVisit[];
@@ -164,6 +165,7 @@ export function newPotState(sight: Sight): PotState {
     { mean: drained_g, sd: DRAINED_SD_frac * drained_g },
     { mean: sight.assumed("growthPerWater"), sd: GROWTH_SD },
     { mean: capacity.value, sd: Math.max(0.02 * capacity.value, capacity.sd) },
+    { mean: 0, sd: EYE_SD_frac },
   ]);
 }
 
@@ -197,7 +199,7 @@ export function startSlice(sight: Sight): WaterSlice {
     errors: [],
     pours: [],
     demandSincePour_g: 0,
-    people: {},
+    tendedBy: undefined,
     lookDays: {},
     visits: [],
     looks: [],
