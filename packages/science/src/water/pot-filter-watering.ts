@@ -1,4 +1,4 @@
-import { chancePastAmount, withBound, withSign } from "./pot-filter-look.ts";
+import { chancePast, chancePastAmount, withBound, withSign } from "./pot-filter-look.ts";
 import {
   CAPACITY,
   covarianceIndex,
@@ -33,8 +33,8 @@ export interface PourMeaning {
 
 /** @source air-water sheet F7; our assumption where it marks one */
 export const USUAL_POUR: PourMeaning = {
-  drainedAt_frac: 0.02,
-  drainedSd_frac: 0.03,
+  drainedAt_frac: 0.03,
+  drainedSd_frac: 0.05,
   bypassFrom_frac: 0.7,
   bypassKept_frac: 0.5,
 };
@@ -86,6 +86,10 @@ export function withPour(state: PotState, pour: Pour, meaning: PourMeaning = USU
   };
 }
 
+/** At most six times in ten does water run past a dry core. @source air-water sheet F7 (assumption there) */
+const MOST_BYPASS_frac = 0.6;
+const NO_BYPASS_frac = 0.01;
+
 function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
   const learned = learnedFromDrain(state, pour, meaning);
   const capacity_g = learned[CAPACITY] as number;
@@ -93,11 +97,9 @@ function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotSta
     mean: meaning.drainedAt_frac * capacity_g,
     sd: meaning.drainedSd_frac * capacity_g,
   });
-  const dry_frac = (learned[DEPLETION] as number) / capacity_g;
-  if (pour.soaked || dry_frac < meaning.bypassFrom_frac) return wetted;
-  // Bypass is likely, but never certain: at most six times in ten. @source air-water sheet F7 (assumption there)
-  const bypassed_frac =
-    0.6 * Math.min(1, (dry_frac - meaning.bypassFrom_frac) / (1 - meaning.bypassFrom_frac));
+  // Bypass is likelier the drier the pot may have been, but never certain.
+  const bypassed_frac = pour.soaked ? 0 : MOST_BYPASS_frac * chancePast(learned, meaning.bypassFrom_frac);
+  if (bypassed_frac < NO_BYPASS_frac) return wetted;
   const kept_g =
     pour.leachate_mL === undefined
       ? meaning.bypassKept_frac * pour.volume_mL
