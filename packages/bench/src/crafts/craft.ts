@@ -39,6 +39,58 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   looks(say: Say): readonly Look[];
   /** Troubles that fit what is seen and what the craft knows of the plant, likeliest first. */
   signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
+  /** What an absence does to these plants, what helps, and what a sitter must do. */
+  away?(members: readonly AwayMember<Slice>[], absence: Span): AwayPlan;
+}
+
+/** A stretch of time, its end not included. */
+export interface Span {
+  readonly from_ms: number;
+  readonly to_ms: number;
+}
+
+export interface AwayMember<Slice> {
+  readonly slice: Slice;
+  readonly sight: Outward;
+}
+
+/** An absence, planned: what will not last, what to do about it, a sheet for the sitter, the day of return. */
+export interface AwayPlan {
+  readonly said: string;
+  /** Least lasting first. */
+  readonly plants: readonly AwayPlant[];
+  /** For the sitter, in order of days. */
+  readonly sitter: readonly SitterLine[];
+  readonly sitterHow: readonly string[];
+  /** What to look at on the day of return, most pressing first. */
+  readonly back: readonly { readonly plant: PlantId; readonly said: string }[];
+}
+
+export interface AwayPlant {
+  readonly plant: PlantId;
+  readonly said: string;
+  /** Chance that it wants care, and that it suffers, before the return, if nothing is done. */
+  readonly wants_frac: number;
+  readonly suffers_frac: number;
+  readonly dates_ms: readonly number[];
+  /** Most useful first. */
+  readonly remedies: readonly Remedy[];
+}
+
+export interface Remedy {
+  readonly key: string;
+  readonly said: string;
+  readonly sum: string;
+  readonly wants_frac: number;
+  readonly suffers_frac: number;
+  readonly working: Working;
+}
+
+export interface SitterLine {
+  readonly plant: PlantId;
+  readonly at_ms: number;
+  readonly said: string;
+  readonly amount: { readonly value: number; readonly unit: string };
 }
 
 // biome-ignore lint/suspicious/noExplicitAny: the registry holds crafts with different slices

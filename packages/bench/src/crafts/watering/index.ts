@@ -1,6 +1,7 @@
 import type { Craft } from "../craft.ts";
 import { type WaterRates, waterIntegrate, waterRates } from "./advance.ts";
 import { wateringAssumptions } from "./assumptions.ts";
+import { waterAway } from "./away.ts";
 import { waterFold } from "./fold.ts";
 import { wateringKinds } from "./kinds.ts";
 import { CRAFT, waterLimits } from "./limits.ts";
@@ -25,4 +26,5 @@ export const watering = {
   outlook: waterOutlook,
   looks: waterLooks,
   signs: waterSigns,
+  away: waterAway,
 } as const satisfies Craft<WaterSlice, WaterRates>;
