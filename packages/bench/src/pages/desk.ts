@@ -23,7 +23,8 @@ export interface PlantView {
   readonly plant: PlantId;
   readonly facts: PlantFacts;
   readonly state: PlantState;
-  readonly outward: Outward;
+  /** What each craft sees, in the order of the registry. */
+  readonly outwards: readonly Outward[];
   readonly outlooks: readonly { readonly craft: string; readonly outlook: Outlook }[];
   readonly limits: readonly Limit[];
   /** Free to be done. */
@@ -36,6 +37,8 @@ export interface Desk {
   readonly ledger: Ledger;
   readonly now_ms: number;
   readonly say: Say;
+  /** Instants of the coming rounds by the grower's habit, without absences, ascending. */
+  readonly visits_ms: readonly number[];
   numberOf(id: string): string;
   view(plant: PlantId): PlantView | undefined;
   /** Plants that are alive, in book order. */
@@ -121,14 +124,16 @@ export function deskAt(ledger: Ledger, asked: Asked): Desk {
     const now = state(plant);
     if (!now) return undefined;
     const { facts } = now;
-    const outward = outwardOf(now, 0);
+    const outwards = ledger.crafts.map((_, i) => outwardOf(now, i));
     if (facts.ended)
-      return { plant, facts, state: now, outward, outlooks: [], limits: [], tasks: [], held: [] };
+      return { plant, facts, state: now, outwards, outlooks: [], limits: [], tasks: [], held: [] };
     const outlooks = ledger.crafts.map((craft, i) => ({
       craft: craft.name,
-      outlook: craft.outlook(now.slices[i], outwardOf(now, i)),
+      outlook: craft.outlook(now.slices[i], outwards[i] as Outward),
     }));
-    const limits = ledger.crafts.flatMap((craft, i) => craft.limits(now.slices[i], outward, say));
+    const limits = ledger.crafts.flatMap((craft, i) =>
+      craft.limits(now.slices[i], outwards[i] as Outward, say),
+    );
     const allowedToday = new Set(
       facts.rounds.overrode
         .filter(({ at_ms }) => ledger.calendar.dateOf(at_ms) === today)
@@ -143,13 +148,14 @@ export function deskAt(ledger: Ledger, asked: Asked): Desk {
       if (limit) held.push({ task, limit });
       else tasks.push(task);
     }
-    return { plant, facts, state: now, outward, outlooks, limits, tasks, held };
+    return { plant, facts, state: now, outwards, outlooks, limits, tasks, held };
   }
 
   return {
     ledger,
     now_ms,
     say,
+    visits_ms,
     numberOf: names.numberOf,
     view(plant) {
       if (!views.has(plant)) views.set(plant, look(plant));

@@ -1,4 +1,5 @@
 import type { PlantId } from "../book/entry.ts";
+import type { Outward } from "../crafts/craft.ts";
 import type { AirDay } from "../places/ahead.ts";
 import { type Bench, benchesInOrder } from "../places/places.ts";
 import { inHandOrder } from "../round/conflicts.ts";
@@ -155,7 +156,9 @@ export function wrongDesk(desk: Desk, plant: PlantId, seen: readonly string[]) {
   if (!view || view.outlooks.length === 0) return [];
   return desk.ledger.crafts
     .flatMap((craft, i) =>
-      craft.signs(view.state.slices[i], view.outward, seen).map((sign) => ({ craft: craft.name, sign })),
+      craft
+        .signs(view.state.slices[i], view.outwards[i] as Outward, seen)
+        .map((sign) => ({ craft: craft.name, sign })),
     )
     .sort((a, b) => b.sign.weight - a.sign.weight || (a.sign.key < b.sign.key ? -1 : 1));
 }

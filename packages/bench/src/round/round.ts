@@ -31,7 +31,7 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
   const endOfDay_ms = ledger.calendar.midnight_ms(addDays(today, 1));
   const views = desk.living().flatMap((plant) => desk.view(plant) ?? []);
   const pace = paceOf(ledger, person).ratio;
-  const nextVisit_ms = views[0]?.outward.visits_ms.find((at_ms) => at_ms >= endOfDay_ms) ?? endOfDay_ms;
+  const nextVisit_ms = desk.visits_ms.find((at_ms) => at_ms >= endOfDay_ms) ?? endOfDay_ms;
 
   const due = new Map<PlantId, readonly Task[]>();
   const held: Held[] = [];
