@@ -94,7 +94,9 @@ function probed(state: PotState, seen: Seen, yes: boolean, mean: number, spread:
  * @source Rasmussen CE, Williams CKI (2006) Gaussian processes for machine learning, section 3.9, from memory
  */
 export function withBound(state: PotState, yes: boolean, amount_g: number, spread_g: number): PotState {
-  return probed(state, { weights: [1] }, yes, (state[DEPLETION] as number) - amount_g, spread_g);
+  // That some ran out may be a wrong demand as well as a small pot; only "nothing ran out" speaks of the pot's size.
+  const seen = { weights: [1] };
+  return probed(state, seen, yes, (state[DEPLETION] as number) - amount_g, spread_g);
 }
 
 /**

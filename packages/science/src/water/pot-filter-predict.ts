@@ -130,7 +130,8 @@ function advance(
   const slope = stressed && r < 1 ? -leafFull_g / ((1 - from) * W) : 0;
   const leaf_g = leafFull_g * ks;
   const dD = 1 + slope;
-  // The capacity's doubt is left out of the stress: a wrong demand would else be read as a smaller pot.
+  // A pot that is nearly empty is as empty as it is large: depletion then follows the capacity.
+  const dW = -slope * r;
   const p00 = x[7] as number;
   const p01 = x[8] as number;
   const p02 = x[9] as number;
@@ -157,14 +158,15 @@ function advance(
   const p45 = x[30] as number;
   const p46 = x[31] as number;
   const p55 = x[32] as number;
+  const p56 = x[33] as number;
   // Row of the depletion: F_D P.
-  const d0 = dD * p00 + leaf_g * p01 + surface_g * p02;
-  const d1 = dD * p01 + leaf_g * p11 + surface_g * p12;
-  const d2 = dD * p02 + leaf_g * p12 + surface_g * p22;
-  const d3 = dD * p03 + leaf_g * p13 + surface_g * p23;
-  const d4 = dD * p04 + leaf_g * p14 + surface_g * p24;
-  const d5 = dD * p05 + leaf_g * p15 + surface_g * p25;
-  const d6 = dD * p06 + leaf_g * p16 + surface_g * p26;
+  const d0 = dD * p00 + leaf_g * p01 + surface_g * p02 + dW * p05;
+  const d1 = dD * p01 + leaf_g * p11 + surface_g * p12 + dW * p15;
+  const d2 = dD * p02 + leaf_g * p12 + surface_g * p22 + dW * p25;
+  const d3 = dD * p03 + leaf_g * p13 + surface_g * p23 + dW * p35;
+  const d4 = dD * p04 + leaf_g * p14 + surface_g * p24 + dW * p45;
+  const d5 = dD * p05 + leaf_g * p15 + surface_g * p25 + dW * p55;
+  const d6 = dD * p06 + leaf_g * p16 + surface_g * p26 + dW * p56;
   // Row of the drained weight: F_c P.
   const g = m * leaf_g;
   const c1 = p13 + g * p11 + leaf_g * p14;
@@ -176,7 +178,7 @@ function advance(
   const use_g = leaf_g + surface_g;
   const perDay_d = Math.min(dt_d, 1);
   const fade2 = fade * fade;
-  x[7] = dD * d0 + leaf_g * d1 + surface_g * d2 + (noise.day_frac * use_g) ** 2 / perDay_d;
+  x[7] = dD * d0 + leaf_g * d1 + surface_g * d2 + dW * d5 + (noise.day_frac * use_g) ** 2 / perDay_d;
   x[8] = fade * d1;
   x[9] = fade * d2;
   x[10] = d3 + g * d1 + leaf_g * d4;

@@ -19,7 +19,7 @@ import { driveOf, leafBetween_g_m2, surfaceBetween_g_m2 } from "./drive.ts";
 import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
 import { isHabit } from "./habit.ts";
-import { lookerOf, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
+import { lookerOf, repeated, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
 import { believing, DAILY_AIR_SD_frac, lastFew, type WaterSlice } from "./slice.ts";
 
 /** Rates of one step: what air and light ask of the pot, at factors one. */
@@ -46,12 +46,20 @@ const CAPACITY_WANDER_frac = 0.002;
 const LARGEST_NOISE = 2;
 const PAST_POINTS_n = 40;
 
+/**
+ * A day's error hangs together with the next one's (0.3, as in the forecast), so that errors add up faster over a dry-down
+ * than independent ones: √((1 + 0.3) / (1 − 0.3)).
+ */
+const MEMORY = Math.sqrt(1.3 / 0.7);
+
 /** Noise of a pot whose surprises have been larger or smaller than stated. */
 export function noiseOf(slice: WaterSlice, sight: Sight, airSd_frac: number): PotNoise {
   const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(slice.surprise)));
   return {
     day_frac:
-      Math.hypot(sight.assumed("demandNoise_frac"), Math.min(DAILY_AIR_SD_frac, airSd_frac)) * inflation,
+      MEMORY *
+      Math.hypot(sight.assumed("demandNoise_frac"), Math.min(DAILY_AIR_SD_frac, airSd_frac)) *
+      inflation,
     leaf_per_rootDay: sight.assumed("leafWander") * inflation,
     surface_per_rootDay: SURFACE_WANDER,
     fade_d: FADE_d,
@@ -221,7 +229,11 @@ function withVisits(slice: WaterSlice, step: Step): WaterSlice {
     if (isHabit(next.pours, visit.by)) continue;
     const sinceUse_g = next.ledger.used_g - visit.used_g;
     const looker = lookerOf(next, visit.by);
-    next = believing(next, withLook(next.state, false, VISITED_WITHOUT_POUR, looker, sinceUse_g));
+    const meaning = repeated(VISITED_WITHOUT_POUR, next.visitsSincePour_n);
+    next = {
+      ...believing(next, withLook(next.state, false, meaning, looker, sinceUse_g)),
+      visitsSincePour_n: next.visitsSincePour_n + 1,
+    };
   }
   return next;
 }

@@ -70,7 +70,7 @@ export const wateringAssumptions = [
   assumption(
     "demandNoise_frac",
     "how much a day's use differs from the model, one sd",
-    0.2,
+    0.25,
     "share",
     0.05,
     0.6,

@@ -59,6 +59,7 @@ export function withWatering(
     seen: wetted ? { at_ms: happening.at_ms, used_g: ledger.used_g } : asked.seen,
     pours: lastFew(asked.pours, pour, POURS_n),
     demandSincePour_g: 0,
+    visitsSincePour_n: 0,
     visits: asked.visits.filter((visit) => visit.date !== date),
     problems:
       water.volume_mL > TOO_MUCH * capacity_g && !water.soaked

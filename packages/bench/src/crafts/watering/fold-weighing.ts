@@ -2,9 +2,12 @@ import {
   CAPACITY,
   DEPLETION,
   DRAINED,
+  type Measured,
   meanOf,
   measured,
+  mixed,
   notEmpty,
+  type PotState,
   sdOf,
   setAnew,
   USUAL_POUR,
@@ -23,6 +26,11 @@ const GATE_sd = 4;
 const SCALE_SD_frac = 0.003;
 /** Lasting wilt is seen within about this share of the capacity. @source air-water sheet S1 */
 const WILT_SD_frac = 0.08;
+/** From here on a heavier pot is compared with one that was watered without a word. */
+const UNLIKELY_sd = 1;
+/** Between two weights this share of pots got water that nobody wrote down. @source our assumption */
+const UNWRITTEN_frac = 0.05;
+const UNWRITTEN_POUR_frac = 0.5;
 const SURPRISE_MEMORY = 0.8;
 const MOST_SURPRISE = 9;
 const WEIGHTS_n = 8;
@@ -50,7 +58,8 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
     seen = measured(open, WEIGHT, data.weight_g, sd_g);
   }
   const stands = data.state !== "at lasting wilt" && told.wilted_ms === undefined;
-  const next = believing(told, stands ? notEmpty(seen.state) : seen.state);
+  const weighedState = unwritten(told.state, seen, data, sd_g);
+  const next = believing(told, stands ? notEmpty(weighedState) : weighedState);
   const used_g = told.ledger.used_g - (told.seen?.used_g ?? Number.NaN);
   const telling =
     data.state === "as found" &&
@@ -86,6 +95,24 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
     problems: problemsWith(told, happening, data),
   };
 }
+
+/**
+ * A pot heavier than expected may have been watered without a word: then the weight speaks of the water in it and not of
+ * how little the plant uses. Both readings are weighed by how well they explain the number.
+ */
+function unwritten(before: PotState, seen: Measured, data: Weighed, sd_g: number): PotState {
+  if (data.state !== "as found" || seen.innovation < UNLIKELY_sd * Math.sqrt(seen.innovationVariance)) {
+    return seen.state;
+  }
+  const open = withMoreDoubt(before, DEPLETION, UNWRITTEN_POUR_frac * meanOf(before, CAPACITY));
+  const poured = measured(open, WEIGHT, data.weight_g, sd_g);
+  const plain = likelihood(seen) * (1 - UNWRITTEN_frac);
+  const other = likelihood(poured) * UNWRITTEN_frac;
+  return mixed(seen.state, poured.state, other / (plain + other));
+}
+
+const likelihood = ({ innovation, innovationVariance }: Measured): number =>
+  Math.exp(-0.5 * (innovation ** 2 / innovationVariance)) / Math.sqrt(innovationVariance);
 
 /** What the state in which it was weighed says by itself. */
 function withState(slice: WaterSlice, data: Weighed): WaterSlice {

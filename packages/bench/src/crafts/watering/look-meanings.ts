@@ -26,6 +26,14 @@ export function lookerOf(slice: WaterSlice, by: PersonId): Looker {
   return slice.tendedBy === undefined || slice.tendedBy === by ? USUAL_LOOKER : OTHER_LOOKER;
 }
 
+/**
+ * What the next visit since the last pour is worth: depletion only grows between pours and an eye errs the same way each
+ * time, so the n-th visit of a cycle is read with √n of the spread.
+ */
+export function repeated(meaning: LookMeaning, visitsSincePour_n: number): LookMeaning {
+  return { at_frac: meaning.at_frac, spread_frac: meaning.spread_frac * Math.sqrt(1 + visitsSincePour_n) };
+}
+
 /** Leaves flag at noon without thirst: then a yes tells nothing. */
 export const NOON_FROM_h = 10;
 export const NOON_TO_h = 17;

@@ -36,6 +36,8 @@ export interface WaterSlice {
   /** Day of the latest counted look by person: at most one look per person, pot and day. */
   readonly lookDays: Readonly<Record<PersonId, string>>;
   readonly visits: readonly PendingVisit[];
+  /** Visits counted since the last pour: one eye at one pot repeats itself, so each says less than the one before. */
+  readonly visitsSincePour_n: number;
   readonly looks: readonly PastLook[];
   /** Seen drooping while the pot is wet: the roots want a look, not water. */
   readonly droopingWet_ms: number | undefined;
@@ -202,6 +204,7 @@ export function startSlice(sight: Sight): WaterSlice {
     tendedBy: undefined,
     lookDays: {},
     visits: [],
+    visitsSincePour_n: 0,
     looks: [],
     droopingWet_ms: undefined,
     wilted_ms: undefined,

@@ -3,6 +3,7 @@ import type { EntryId, Json, PersonId, PlantId } from "../../book/entry.ts";
 import type { AirDay, Spell } from "../../places/ahead.ts";
 import type { PlantFacts } from "../../plants/facts.ts";
 import { type ReadingName, readingKinds } from "../../readings.ts";
+import { noRounds } from "../../round/round-facts.ts";
 import type { Language, UnitSystem } from "../../words/say.ts";
 import { sayFor } from "../../words/say-for.ts";
 import type { Happening, Outward, Sight, Step } from "../craft.ts";
@@ -52,6 +53,7 @@ export const testPlant = (facts: Partial<PlantFacts> = {}): PlantFacts => ({
   spot: "sill-1",
   leavesKept_frac: 1,
   photos: [],
+  rounds: noRounds,
   ...facts,
 });
 
@@ -140,7 +142,7 @@ export function potKit(facts: Partial<PlantFacts> = {}, room: Room | ((day_n: nu
 export const testSay = (language: Language, units: UnitSystem = "metric") =>
   sayFor({ language, units, zone: "UTC", nameOf: () => "127" });
 
-function airDay(spot: string, day_n: number, room: Room): AirDay {
+function airDay(place: string, day_n: number, room: Room): AirDay {
   const from_ms = day_n * DAY_ms;
   const lit_h = room.lit_h ?? 10;
   const air = {
@@ -152,7 +154,7 @@ function airDay(spot: string, day_n: number, room: Room): AirDay {
   const sunset_ms = from_ms + (12 + lit_h / 2) * HOUR_ms;
   const ppfd_umol_m2_s = room.ppfd_umol_m2_s ?? 170;
   return {
-    spot,
+    place,
     date: String(day_n).padStart(7, "0"),
     dayOfYear_d: 1 + (day_n % 365),
     from_ms,
