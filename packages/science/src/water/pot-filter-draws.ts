@@ -1,5 +1,23 @@
-import type { Generator } from "../chance/index.ts";
+import { type Generator, normalQuantile } from "../chance/index.ts";
 import { covarianceIndex, type PotState, STATES_n } from "./pot-filter-state.ts";
+
+const SCORES_n = 4096;
+/** Equally likely scores of the standard normal distribution. */
+const TABLE: Float64Array = Float64Array.from({ length: SCORES_n }, (_, i) =>
+  normalQuantile((i + 0.5) / SCORES_n),
+);
+
+/**
+ * A normal score out of 4096 equally likely ones: a forecast needs some ten thousand of them, and its quantiles do not
+ * see the difference.
+ *
+ * @param chance seeded generator
+ * @returns a score
+ * @source definition of a quantile
+ */
+export function normalScore(chance: Generator): number {
+  return TABLE[Math.floor(chance.uniform() * SCORES_n)] as number;
+}
 
 /**
  * Lower triangle L with L Lᵀ = covariance of a pot's state; a direction without spread becomes a zero column, so that
@@ -39,7 +57,7 @@ export function spreadOf(state: PotState): Float64Array {
  */
 export function drawState(state: PotState, lower: Float64Array, chance: Generator, into: Float64Array): void {
   const scores = SCORES;
-  for (let row = 0; row < STATES_n; row++) scores[row] = chance.normal();
+  for (let row = 0; row < STATES_n; row++) scores[row] = normalScore(chance);
   for (let row = 0; row < STATES_n; row++) {
     let value = state[row] as number;
     for (let column = 0; column <= row; column++) {

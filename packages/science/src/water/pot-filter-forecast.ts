@@ -1,12 +1,26 @@
 import type { Generator } from "../chance/index.ts";
-import { drawState, spreadOf } from "./pot-filter-draws.ts";
+import { drawState, normalScore, spreadOf } from "./pot-filter-draws.ts";
 import { CAPACITY, DEPLETION, LEAF, type PotState, SURFACE } from "./pot-filter-state.ts";
-import { evaporationReduction } from "./surface-drying.ts";
 
 /** How a bare surface dries: water lost from its top layer freely, and in all, mm. */
 export interface SurfaceLayer {
   readonly readilyEvaporable_mm: number;
   readonly totalEvaporable_mm: number;
+}
+
+/**
+ * Share of the wet rate at which a drying surface still evaporates: `evaporationReduction` without its checks, since a
+ * forecast asks it some ten thousand times.
+ *
+ * @param lost_mm water lost from the top layer since it was wet [mm], 0 or more
+ * @param layer freely and in all evaporable water [mm], the latter larger
+ * @returns share, 0 to 1
+ * @source FAO56 eq. 74
+ */
+export function surfaceWet_frac(lost_mm: number, layer: SurfaceLayer): number {
+  if (lost_mm <= layer.readilyEvaporable_mm) return 1;
+  if (lost_mm >= layer.totalEvaporable_mm) return 0;
+  return (layer.totalEvaporable_mm - lost_mm) / (layer.totalEvaporable_mm - layer.readilyEvaporable_mm);
 }
 
 /** Demand of one day ahead (the first may be a part of a day), at factors one. */
@@ -42,6 +56,8 @@ export interface DryDown {
     readonly rootShare_frac: number;
   };
   readonly draws_n: number;
+  /** The fan keeps this many draws over this many of `days`. */
+  readonly fan: { readonly draws_n: number; readonly days_n: number };
   /** Days after which a pot that is still moist counts as "later than this". */
   readonly horizon_d: number;
   readonly chance: Generator;
@@ -55,15 +71,16 @@ export interface DryDownDraws {
   readonly wilt_d: Float64Array;
   /** Use over the first whole day, g, ascending. */
   readonly use_g: Float64Array;
-  /** Depletion at the end of each of `days`, [day][draw], draws unsorted. */
-  readonly depletion_g: readonly Float64Array[];
-  readonly capacity_g: Float64Array;
+  /** Water held at the end of each of the fan's days, [day][draw], each day ascending. */
+  readonly held_g: readonly Float64Array[];
 }
 
 /** Correlation of one day's error with the next. @source air-water sheet section 9 (assumption there) */
 const DAY_TO_DAY = 0.3;
-/** The first days fill the fan; later ones only find the dates. */
 const LEAST_CAPACITY_frac = 0.2;
+/** A wilted plant still draws a little. @source our assumption */
+const LEAST_STRESS = 0.02;
+const DRIEST_frac = 1.2;
 
 /**
  * Predictive dates of a drying pot (F9 by simulation): depletion never falls between waterings, so the chance that it
@@ -73,76 +90,94 @@ const LEAST_CAPACITY_frac = 0.2;
  * from day to day, and a factor that wanders.
  *
  * @param dryDown state, days ahead and what they are drawn with
- * @returns sorted days to the threshold and to lasting wilt, use of the first day, depletion by day
+ * @returns sorted days to the threshold and to lasting wilt, use of the first day, water held by day
  * @source lognormal crossing time of a monotone depletion, drawn; noise sizes: our assumption
  */
 export function dryDownDraws(dryDown: DryDown): DryDownDraws {
-  const { state, days, draws_n, chance, horizon_d, surface } = dryDown;
+  const { state, draws_n, chance, horizon_d } = dryDown;
   const lower = spreadOf(state);
   const drawn = new Float64Array(7);
   const dry_d = new Float64Array(draws_n);
   const wilt_d = new Float64Array(draws_n);
   const use_g = new Float64Array(draws_n);
-  const capacity_g = new Float64Array(draws_n);
-  const depletion_g = days.map(() => new Float64Array(draws_n));
-  const carried = Math.sqrt(1 - DAY_TO_DAY ** 2);
-  const last = days.length - 1;
+  const fanDraws_n = Math.min(dryDown.fan.draws_n, draws_n);
+  const held_g = Array.from(
+    { length: Math.min(dryDown.fan.days_n, dryDown.days.length) },
+    () => new Float64Array(fanDraws_n),
+  );
+  const found = { dry_d: 0, wilt_d: 0, use_g: 0 };
   for (let draw = 0; draw < draws_n; draw++) {
     drawState(state, lower, chance, drawn);
-    const W = Math.max(drawn[CAPACITY] as number, LEAST_CAPACITY_frac * (state[CAPACITY] as number));
-    const dry_g = dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * chance.normal());
-    const wilt_g = dryDown.wilt_frac * W;
-    let D = Math.max(0, Math.min(1.2 * W, drawn[DEPLETION] as number));
-    let leafLn = drawn[LEAF] as number;
-    const surfaceFactor = Math.exp(drawn[SURFACE] as number);
-    let lost_mm = surface.lost_mm;
-    let error = chance.normal();
-    let elapsed_d = 0;
-    let dryAt_d = D >= dry_g ? 0 : -1;
-    let wiltAt_d = D >= wilt_g ? 0 : -1;
-    let used_g = 0;
-    let usedOver_d = 0;
-    for (let day = 0; elapsed_d < horizon_d; day++) {
-      const ahead = days[Math.min(day, last)] as DayAhead;
-      const sd = ahead.sd_frac;
-      if (day > 0) error = DAY_TO_DAY * error + carried * chance.normal();
-      const luck = Math.exp(sd * error - 0.5 * sd * sd);
-      const r = D / W;
-      const ks = r > dryDown.stressFrom_frac ? Math.max(0.02, (1 - r) / (1 - dryDown.stressFrom_frac)) : 1;
-      const leaf_g = Math.exp(leafLn) * ahead.leaf_g * luck * ks;
-      const surface_g =
-        surfaceFactor *
-        ahead.surface_g *
-        luck *
-        evaporationReduction({ ...surface.layer, evaporated_mm: lost_mm });
-      const day_g = leaf_g + surface_g;
-      const before_g = D;
-      D = Math.min(1.2 * W, D + day_g);
-      if (dryAt_d < 0 && D >= dry_g) dryAt_d = elapsed_d + (ahead.dt_d * (dry_g - before_g)) / day_g;
-      if (wiltAt_d < 0 && D >= wilt_g) wiltAt_d = elapsed_d + (ahead.dt_d * (wilt_g - before_g)) / day_g;
-      if (ahead.rain_g > 0) D = Math.max(0, D - ahead.rain_g * luck);
-      lost_mm = Math.max(
-        0,
-        lost_mm + (surface_g + surface.rootShare_frac * leaf_g - ahead.rain_g) / (1000 * surface.rim_m2),
-      );
-      elapsed_d += ahead.dt_d;
-      if (usedOver_d < 1) {
-        used_g += day_g;
-        usedOver_d += ahead.dt_d;
-      }
-      if (day <= last) (depletion_g[day] as Float64Array)[draw] = D;
-      if (day >= last && dryAt_d >= 0 && wiltAt_d >= 0) break;
-      leafLn += dryDown.leaf_per_rootDay * Math.sqrt(ahead.dt_d) * chance.normal();
-    }
-    dry_d[draw] = dryAt_d < 0 ? horizon_d : Math.min(horizon_d, dryAt_d);
-    wilt_d[draw] = wiltAt_d < 0 ? horizon_d : Math.min(horizon_d, wiltAt_d);
-    use_g[draw] = usedOver_d > 0 ? used_g / usedOver_d : 0;
-    capacity_g[draw] = W;
+    drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, LEAST_CAPACITY_frac * (state[CAPACITY] as number));
+    dryOnce(dryDown, drawn, draw < fanDraws_n ? held_g : [], draw, found);
+    dry_d[draw] = Math.min(horizon_d, found.dry_d);
+    wilt_d[draw] = Math.min(horizon_d, found.wilt_d);
+    use_g[draw] = found.use_g;
   }
   dry_d.sort();
   wilt_d.sort();
   use_g.sort();
-  return { dry_d, wilt_d, use_g, depletion_g, capacity_g };
+  for (const day_g of held_g) day_g.sort();
+  return { dry_d, wilt_d, use_g, held_g };
+}
+
+/** One dry-down from one drawn state, day by day until it has wilted or the horizon is reached. */
+function dryOnce(
+  dryDown: DryDown,
+  drawn: Float64Array,
+  held_g: readonly Float64Array[],
+  draw: number,
+  found: { dry_d: number; wilt_d: number; use_g: number },
+): void {
+  const { days, chance, horizon_d, surface, stressFrom_frac } = dryDown;
+  const W = drawn[CAPACITY] as number;
+  const dry_g = dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * normalScore(chance));
+  const wilt_g = dryDown.wilt_frac * W;
+  const surfaceFactor = Math.exp(drawn[SURFACE] as number);
+  const carried = Math.sqrt(1 - DAY_TO_DAY ** 2);
+  const perRim_mm_g = 1 / (1000 * surface.rim_m2);
+  const last = days.length - 1;
+  let D = Math.max(0, Math.min(DRIEST_frac * W, drawn[DEPLETION] as number));
+  let leafLn = drawn[LEAF] as number;
+  let lost_mm = surface.lost_mm;
+  let error = normalScore(chance);
+  let elapsed_d = 0;
+  let used_g = 0;
+  let usedOver_d = 0;
+  found.dry_d = D >= dry_g ? 0 : Number.POSITIVE_INFINITY;
+  found.wilt_d = D >= wilt_g ? 0 : Number.POSITIVE_INFINITY;
+  for (let day = 0; elapsed_d < horizon_d; day++) {
+    const ahead = days[Math.min(day, last)] as DayAhead;
+    const { dt_d, sd_frac } = ahead;
+    if (day > 0) error = DAY_TO_DAY * error + carried * normalScore(chance);
+    const luck = Math.exp(sd_frac * error - 0.5 * sd_frac * sd_frac);
+    const r = D / W;
+    const ks = r > stressFrom_frac ? Math.max(LEAST_STRESS, (1 - r) / (1 - stressFrom_frac)) : 1;
+    const leaf_g = Math.exp(leafLn) * ahead.leaf_g * luck * ks;
+    const surface_g = surfaceFactor * ahead.surface_g * luck * surfaceWet_frac(lost_mm, surface.layer);
+    const day_g = leaf_g + surface_g;
+    const before_g = D;
+    D = Math.min(DRIEST_frac * W, D + day_g);
+    if (D >= dry_g && found.dry_d > elapsed_d) {
+      found.dry_d = Math.min(found.dry_d, elapsed_d + (dt_d * (dry_g - before_g)) / day_g);
+    }
+    if (D >= wilt_g && found.wilt_d > elapsed_d) {
+      found.wilt_d = Math.min(found.wilt_d, elapsed_d + (dt_d * (wilt_g - before_g)) / day_g);
+    }
+    if (ahead.rain_g > 0) D = Math.max(0, D - ahead.rain_g * luck);
+    lost_mm += (surface_g + surface.rootShare_frac * leaf_g - ahead.rain_g) * perRim_mm_g;
+    if (lost_mm < 0) lost_mm = 0;
+    elapsed_d += dt_d;
+    if (usedOver_d < 1) {
+      used_g += day_g;
+      usedOver_d += dt_d;
+    }
+    // Past lasting wilt nothing is left to forecast; the fan stays at nothing from there.
+    if (day < held_g.length) (held_g[day] as Float64Array)[draw] = Math.max(0, W - D);
+    if (found.wilt_d <= elapsed_d && found.dry_d <= elapsed_d && usedOver_d >= 1) break;
+    leafLn += dryDown.leaf_per_rootDay * Math.sqrt(dt_d) * normalScore(chance);
+  }
+  found.use_g = usedOver_d > 0 ? used_g / usedOver_d : 0;
 }
 
 /**

@@ -7,6 +7,7 @@ export {
   quantileOf,
   type SurfaceLayer,
   shareUpTo,
+  surfaceWet_frac,
 } from "./pot-filter-forecast.ts";
 export {
   chancePast,

@@ -1,13 +1,15 @@
 import {
   CAPACITY,
   DEPLETION,
-  evaporationReduction,
   meanOf,
   type PotNoise,
+  type PotState,
+  type PotStep,
   predictPot,
   type SurfaceLayer,
   sdOf,
   shifted,
+  surfaceWet_frac,
   VARIANCE,
   withLook,
 } from "@sillwood/science/water";
@@ -20,7 +22,14 @@ import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
 import { isHabit } from "./habit.ts";
 import { lookerOf, repeated, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
-import { believing, DAILY_AIR_SD_frac, lastFew, type WaterSlice } from "./slice.ts";
+import {
+  believing,
+  DAILY_AIR_SD_frac,
+  type Ledger,
+  lastFew,
+  type PastPoint,
+  type WaterSlice,
+} from "./slice.ts";
 
 /** Rates of one step: what air and light ask of the pot, at factors one. */
 export interface WaterRates {
@@ -44,7 +53,7 @@ const DRAINED_WANDER_frac = 0.002;
 const DRAINED_FLOOR_g = 0.1;
 const CAPACITY_WANDER_frac = 0.002;
 const LARGEST_NOISE = 2;
-const PAST_POINTS_n = 40;
+const PAST_POINTS_n = 28;
 
 /**
  * A day's error hangs together with the next one's (0.3, as in the forecast), so that errors add up faster over a dry-down
@@ -79,11 +88,6 @@ export function surfaceLayer(sight: Sight): SurfaceLayer {
   };
 }
 
-/** Share of the wet rate at which the surface still evaporates. */
-export function surfaceWet_frac(lost_mm: number, layer: SurfaceLayer): number {
-  return evaporationReduction({ ...layer, evaporated_mm: Math.min(100, Math.max(0, lost_mm)) });
-}
-
 /** What a stretch of one day asks of a pot at factors one. */
 export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
   const pot = sight.plant.pot ?? USUAL_POT;
@@ -106,10 +110,13 @@ export function waterRates(slice: WaterSlice, step: Step): WaterRates {
   const prior = step.read("capacityPrior_g");
   const demand = demandOf(step, step.day, step.from_ms, step.to_ms, leafArea_m2);
   return {
-    ...demand,
     leafArea_m2,
     capacityPrior_g: prior.value,
     capacityPriorSd_g: prior.sd,
+    leaf_g: demand.leaf_g,
+    surface_g: demand.surface_g,
+    rain_g: demand.rain_g,
+    rim_m2: demand.rim_m2,
     noise: noiseOf(slice, step, step.day.demandSd_frac),
   };
 }
@@ -120,42 +127,58 @@ export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step)
   const looked = ready.visits.length > 0 ? withVisits(ready, step) : ready;
   if (!(step.dt_d > 0)) return looked;
   const layer = surfaceLayer(step);
-  const wet_frac = surfaceWet_frac(looked.surfaceLost_mm, layer);
+  const surface_g = rates.surface_g * surfaceWet_frac(looked.surfaceLost_mm, layer);
   const next = predictPot(
     looked.state,
-    { dt_d: step.dt_d, leaf_g: rates.leaf_g, surface_g: rates.surface_g * wet_frac, rain_g: rates.rain_g },
+    { dt_d: step.dt_d, leaf_g: rates.leaf_g, surface_g, rain_g: rates.rain_g },
     rates.noise,
   );
-  const use_g = next.leafUse_g + next.surfaceUse_g;
-  const lost_mm =
-    looked.surfaceLost_mm +
+  const drier_mm =
     (next.surfaceUse_g + TOP_ROOTS_frac * next.leafUse_g - rates.rain_g) / (1000 * rates.rim_m2);
-  const { ledger } = looked;
+  const signs = fadingSigns(looked, step.to_ms);
+  // Field by field: this runs at every midnight of every pot, and a spread of so many fields costs more than the filter.
   return {
-    ...looked,
-    ...(looked.wilted_ms === undefined && looked.droopingWet_ms === undefined
-      ? {}
-      : fadingSigns(looked, step.to_ms)),
     at_ms: step.to_ms,
     state: next.state,
-    surfaceLost_mm: Math.min(layer.totalEvaporable_mm, Math.max(0, lost_mm)),
-    demandSincePour_g: looked.demandSincePour_g + rates.leaf_g + rates.surface_g * wet_frac,
-    ledger: {
-      ...ledger,
-      used_g: ledger.used_g + use_g,
-      leafUsed_g: ledger.leafUsed_g + next.leafUse_g,
-      rain_g: ledger.rain_g + rates.rain_g,
-      drained_g: ledger.drained_g + next.rainDrained_g,
-      putRight_g: ledger.putRight_g + next.putRight_g,
-    },
+    fresh: looked.fresh,
+    prior: looked.prior,
+    leafArea_m2: looked.leafArea_m2,
+    trimmed: looked.trimmed,
+    surfaceLost_mm: Math.min(layer.totalEvaporable_mm, Math.max(0, looked.surfaceLost_mm + drier_mm)),
+    ledger: withStep(looked.ledger, next, rates.rain_g),
+    surprise: looked.surprise,
+    seen: looked.seen,
+    weights: looked.weights,
+    held: looked.held,
+    capacityFrom: looked.capacityFrom,
+    errors: looked.errors,
+    pours: looked.pours,
+    demandSincePour_g: looked.demandSincePour_g + rates.leaf_g + surface_g,
+    tendedBy: looked.tendedBy,
+    lookDays: looked.lookDays,
+    visits: looked.visits,
+    visitsSincePour_n: looked.visitsSincePour_n,
+    looks: looked.looks,
+    droopingWet_ms: signs.droopingWet_ms,
+    wilted_ms: signs.wilted_ms,
+    problems: looked.problems,
     past:
       step.to_ms >= step.day.to_ms
-        ? lastFew(
-            looked.past,
-            pointOf(step.to_ms, next.state[CAPACITY], next.state[DEPLETION]),
-            PAST_POINTS_n,
-          )
+        ? lastFew(looked.past, pointOf(step.to_ms, next.state), PAST_POINTS_n)
         : looked.past,
+  };
+}
+
+function withStep(ledger: Ledger, step: PotStep, rain_g: number): Ledger {
+  return {
+    startDepletion_g: ledger.startDepletion_g,
+    poured_g: ledger.poured_g,
+    rain_g: ledger.rain_g + rain_g,
+    used_g: ledger.used_g + step.leafUse_g + step.surfaceUse_g,
+    leafUsed_g: ledger.leafUsed_g + step.leafUse_g,
+    drained_g: ledger.drained_g + step.rainDrained_g,
+    tipped_g: ledger.tipped_g,
+    putRight_g: ledger.putRight_g + step.putRight_g,
   };
 }
 
@@ -164,8 +187,11 @@ const DAY_ms = 86_400_000;
 const STANDS_AGAIN_d = 3;
 const OLD_SIGN_d = 14;
 
-function fadingSigns(slice: WaterSlice, at_ms: number): Pick<WaterSlice, "wilted_ms" | "droopingWet_ms"> {
+type Signs = Pick<WaterSlice, "wilted_ms" | "droopingWet_ms">;
+
+function fadingSigns(slice: WaterSlice, at_ms: number): Signs {
   const { wilted_ms, droopingWet_ms } = slice;
+  if (wilted_ms === undefined && droopingWet_ms === undefined) return slice;
   const watered = wilted_ms !== undefined && (slice.pours.at(-1)?.at_ms ?? 0) > wilted_ms;
   const stands =
     wilted_ms !== undefined && at_ms - wilted_ms > (watered ? STANDS_AGAIN_d : OLD_SIGN_d) * DAY_ms;
@@ -173,9 +199,9 @@ function fadingSigns(slice: WaterSlice, at_ms: number): Pick<WaterSlice, "wilted
   return { wilted_ms: stands ? undefined : wilted_ms, droopingWet_ms: old ? undefined : droopingWet_ms };
 }
 
-const pointOf = (at_ms: number, capacity_g: number | undefined, depletion_g: number | undefined) => ({
+const pointOf = (at_ms: number, state: PotState): PastPoint => ({
   at_ms,
-  held_g: Math.max(0, (capacity_g ?? 0) - (depletion_g ?? 0)),
+  held_g: Math.max(0, meanOf(state, CAPACITY) - meanOf(state, DEPLETION)),
 });
 
 /** A jump of this ln size in the leaf area is a new count, not growth. */

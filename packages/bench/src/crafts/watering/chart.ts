@@ -4,29 +4,19 @@ import type { WaterForecast } from "./forecast.ts";
 import { demandOrigin } from "./origins.ts";
 import { wateringWords } from "./words.ts";
 
-const FAN_DRAWS_n = 200;
-const FAN_DAYS_n = 14;
-
 /** Water left against time: behind as believed, ahead as a fan of draws. */
 export function waterChart(forecast: WaterForecast, sight: Outward): Fan {
   const words = wateringWords(sight.say);
   const { slice, draws, ends_ms } = forecast;
   const capacity_g = meanOf(slice.state, CAPACITY);
-  const ahead = draws.depletion_g.slice(0, FAN_DAYS_n).map((drawn_g, day) => {
-    const held_g = new Float64Array(Math.min(FAN_DRAWS_n, drawn_g.length));
-    for (let draw = 0; draw < held_g.length; draw++) {
-      held_g[draw] = Math.max(0, (draws.capacity_g[draw] as number) - (drawn_g[draw] as number));
-    }
-    held_g.sort();
-    return {
-      at_ms: ends_ms[day] as number,
-      p10: quantileOf(held_g, 0.1),
-      p25: quantileOf(held_g, 0.25),
-      p50: quantileOf(held_g, 0.5),
-      p75: quantileOf(held_g, 0.75),
-      p90: quantileOf(held_g, 0.9),
-    };
-  });
+  const ahead = draws.held_g.map((held_g, day) => ({
+    at_ms: ends_ms[day] as number,
+    p10: quantileOf(held_g, 0.1),
+    p25: quantileOf(held_g, 0.25),
+    p50: quantileOf(held_g, 0.5),
+    p75: quantileOf(held_g, 0.75),
+    p90: quantileOf(held_g, 0.9),
+  }));
   return {
     name: words.chart.name,
     unit: "g",

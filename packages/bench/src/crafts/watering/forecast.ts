@@ -12,17 +12,20 @@ import {
   SURFACE,
   type SurfaceLayer,
   shifted,
+  surfaceWet_frac,
 } from "@sillwood/science/water";
 import type { AirDay } from "../../places/ahead.ts";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Outward, Sight } from "../craft.ts";
-import { demandOf, surfaceLayer, surfaceWet_frac, TOP_ROOTS_frac } from "./advance.ts";
+import { demandOf, surfaceLayer, TOP_ROOTS_frac } from "./advance.ts";
 import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
 
 export const DRAWS_n = 500;
 export const HORIZON_d = 60;
+/** The chart's fan: enough draws for its quantiles, as many days as the day line. */
+const FAN = { draws_n: 200, days_n: 14 };
 const DAY_ms = 86_400_000;
 /** Lasting wilt as a share of the capacity: its own sd is in the capacity. */
 export const WILT_frac = 0.98;
@@ -92,6 +95,7 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
     leaf_per_rootDay: sight.assumed("leafWander"),
     surface: { lost_mm: believed.surfaceLost_mm, layer, rim_m2, rootShare_frac: TOP_ROOTS_frac },
     draws_n: whatIf.draws_n ?? DRAWS_n,
+    fan: FAN,
     horizon_d: HORIZON_d,
     chance: seededGenerator(sight.seed),
   });

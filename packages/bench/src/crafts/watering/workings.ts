@@ -1,8 +1,17 @@
-import { CAPACITY, DEPLETION, LEAF, meanOf, quantileOf, SURFACE, sdOf } from "@sillwood/science/water";
+import {
+  CAPACITY,
+  DEPLETION,
+  LEAF,
+  meanOf,
+  quantileOf,
+  SURFACE,
+  sdOf,
+  surfaceWet_frac,
+} from "@sillwood/science/water";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import { type Working, type WorkingInput, weakest } from "../../working/working.ts";
 import type { Outward } from "../craft.ts";
-import { surfaceLayer, surfaceWet_frac } from "./advance.ts";
+import { surfaceLayer } from "./advance.ts";
 import type { Amount } from "./amount.ts";
 import type { WateringAssumption } from "./assumptions.ts";
 import { wateringAssumption } from "./assumptions.ts";
