@@ -1,0 +1,87 @@
+import { type Clock, type Entry, FIRST_CLOCK } from "@sillwood/bench/book";
+import { crafts } from "@sillwood/bench/crafts";
+import { createLedger, type Ledger } from "@sillwood/bench/house";
+import { assumedSite } from "@sillwood/bench/pages";
+import { placeKinds } from "@sillwood/bench/places";
+import type { ReadStore } from "@sillwood/store/read-only";
+import { keepFold, keptFold } from "./kept-fold.ts";
+
+/** What loading needs of a store. */
+export type LoadStore = Pick<ReadStore, "texts" | "summary" | "refs" | "get" | "files" | "cache">;
+
+export interface LoadOptions {
+  /** Zone and language of whoever asks: the place is guessed from them until the book tells it. */
+  readonly zone: string;
+  readonly language: "en" | "de";
+  readonly units: "metric" | "us";
+  /** Where a fold may be kept for the next start; left out, it is not kept. */
+  readonly keep?: (key: string, value: string) => Promise<void>;
+  /** Whether every entry is needed (the log, corrections), not only the state that they lead to. */
+  readonly whole: boolean;
+}
+
+/** The folded book, and the latest logical clock in it. */
+export interface Loaded {
+  readonly ledger: Ledger;
+  readonly clock: Clock;
+}
+
+/** Entries as they stand in the store, before anything is folded. */
+export async function readEntries(store: Pick<ReadStore, "texts">): Promise<Entry[]> {
+  const entries: Entry[] = [];
+  for await (const texts of store.texts()) for (const text of texts) entries.push(JSON.parse(text) as Entry);
+  return entries;
+}
+
+/** The zone in which the book's benches stand; undefined while it is not written. */
+export function siteZone(entries: readonly Entry[]): string | undefined {
+  let last: Entry | undefined;
+  for (const entry of entries)
+    if (entry.kind === placeKinds.site.kind && (last === undefined || entry.clock > last.clock)) last = entry;
+  return (last?.data as { zone?: string } | undefined)?.zone;
+}
+
+export const latestClock = (entries: readonly Entry[]): Clock =>
+  entries.reduce((latest, { clock }) => (clock > latest ? clock : latest), FIRST_CLOCK);
+
+export const emptyLedger = (
+  options: Pick<LoadOptions, "zone" | "language" | "units">,
+  at_ms?: number,
+): Ledger =>
+  createLedger({
+    crafts,
+    site: assumedSite(options.zone, options),
+    ...(at_ms === undefined ? {} : { at_ms }),
+  });
+
+/** Hands the ledger the files of series that its entries name and that the store has. */
+export async function addSeriesFiles(ledger: Ledger, files: ReadStore["files"]): Promise<void> {
+  for (const { file } of ledger.missing()) {
+    const text = await textOf(files, file);
+    if (text !== undefined) ledger.addSeries(file, text);
+  }
+}
+
+async function textOf(files: ReadStore["files"], hash: string): Promise<string | undefined> {
+  const found = await files.get(hash);
+  if (!found) return undefined;
+  const pieces: Uint8Array[] = [];
+  for await (const piece of found.pieces) pieces.push(piece);
+  return Buffer.concat(pieces).toString("utf8");
+}
+
+/** The present book: from the fold kept at an earlier start and what came since, else from every entry. */
+export async function loadPresent(store: LoadStore, options: LoadOptions): Promise<Loaded> {
+  const kept = options.whole ? undefined : await keptFold(store, options);
+  if (kept) {
+    await addSeriesFiles(kept.ledger, store.files);
+    return kept;
+  }
+  const ledger = emptyLedger(options);
+  const entries = await readEntries(store);
+  ledger.add(entries);
+  await addSeriesFiles(ledger, store.files);
+  const loaded = { ledger, clock: latestClock(entries) };
+  if (options.keep) await keepFold(store, loaded, options.keep);
+  return loaded;
+}

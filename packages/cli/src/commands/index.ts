@@ -1,0 +1,8 @@
+import type { Command } from "../command.ts";
+import { enter } from "./enter.ts";
+import { open } from "./open.ts";
+import { round } from "./round.ts";
+import { show } from "./show.ts";
+
+/** Every verb, one line each, in the order of the help. */
+export const commands: readonly Command[] = [open, round, show, enter];
