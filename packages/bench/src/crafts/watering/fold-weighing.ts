@@ -18,7 +18,9 @@ import type { Weighed } from "./kinds.ts";
 import { believing, lastFew, type WaterProblem, type WaterSlice } from "./slice.ts";
 
 /** Weights tell depletion and drained weight; the capacity is not theirs to move. */
-const WEIGHT = { weights: [-1, 0, 0, 1, 0, 0], considered: [CAPACITY] };
+const WEIGHT = { weights: [-1, 0, 0, 1], considered: [CAPACITY] };
+/** But at lasting wilt it is the capacity that the weight tells. */
+const WEIGHT_AT_WILT = { weights: [-1, 0, 0, 1] };
 const AT_WILT = { weights: [1, 0, 0, 0, 0, -1] };
 /** A weight further off than this many sd is held until somebody says that it is true. */
 const GATE_sd = 4;
@@ -48,14 +50,15 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
   const at = { ...slice, at_ms: Math.max(slice.at_ms, happening.at_ms) };
   const told = withState(at, data);
   const sd_g = Math.max(sight.assumed("scaleStep_g"), SCALE_SD_frac * data.weight_g);
-  let seen = measured(told.state, WEIGHT, data.weight_g, sd_g);
+  const sum = data.state === "at lasting wilt" ? WEIGHT_AT_WILT : WEIGHT;
+  let seen = measured(told.state, sum, data.weight_g, sd_g);
   const sd_all_g = Math.sqrt(seen.innovationVariance);
   const surprise = Math.abs(seen.innovation) / sd_all_g;
   if (surprise > GATE_sd) {
     if (data.confirmed !== true) return withHeld(slice, happening, data, seen, sd_all_g);
     // Looked at again and true: something was put on, taken off or never known, so the drained weight gives way.
     const open = withMoreDoubt(told.state, DRAINED, Math.abs(seen.innovation));
-    seen = measured(open, WEIGHT, data.weight_g, sd_g);
+    seen = measured(open, sum, data.weight_g, sd_g);
   }
   const stands = data.state !== "at lasting wilt" && told.wilted_ms === undefined;
   const weighedState = unwritten(told.state, seen, data, sd_g);

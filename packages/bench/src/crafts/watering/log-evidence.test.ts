@@ -1,0 +1,110 @@
+import { DEPLETION, meanOf } from "@sillwood/science/water";
+import { describe, expect, it } from "vitest";
+import type { Happening } from "../craft.ts";
+import { isHabit } from "./habit.ts";
+import type { PastPour } from "./slice.ts";
+import { DAY_ms, GROWER, HELPER, HOUR_ms, looked, other, potKit, poured, START_ms } from "./test-kit.ts";
+
+const kit = potKit();
+const morning = (day: number) => START_ms + day * DAY_ms + 8 * HOUR_ms;
+const depletion_g = (happenings: readonly Happening[], day: number) =>
+  meanOf(kit.live(kit.start(), happenings, START_ms + day * DAY_ms).state, DEPLETION);
+const first = poured(morning(0), { volume_mL: 250, drained: "yes" });
+const visit = (day: number, by = GROWER) => other(morning(day), { effect: "visited" }, by);
+
+describe("the log as evidence", () => {
+  it("walked past without a pour: not dry", () => {
+    const days = [visit(6), visit(7), visit(8)];
+    expect(depletion_g([first, ...days], 10)).toBeLessThan(depletion_g([first], 10));
+  });
+
+  it("counts a visit only when the day is over and nobody poured on it", () => {
+    const sameDay = kit.live(kit.start(), [first, visit(8)], morning(8) + HOUR_ms);
+    expect(sameDay.visits).toHaveLength(1);
+    const thenPoured = kit.live(
+      sameDay,
+      [poured(morning(8) + 2 * HOUR_ms, { volume_mL: 200, drained: "no" })],
+      morning(9),
+    );
+    expect(thenPoured.visits).toHaveLength(0);
+    expect(thenPoured.visitsSincePour_n).toBe(0);
+  });
+
+  it("poured without a look: dry; after a look of that day it says nothing more", () => {
+    const pour = poured(morning(3), { volume_mL: 100, drained: "unknown" });
+    const plain = kit.live(kit.start(), [first, pour], morning(3));
+    const seen = kit.live(
+      kit.start(),
+      [first, looked(morning(3) - HOUR_ms, { look: "dry", yes: true }), pour],
+      morning(3),
+    );
+    expect(plain.lookDays[GROWER]).toBeDefined();
+    expect(seen.tendedBy).toBe(GROWER);
+    const twice = kit.live(
+      kit.start(),
+      [
+        first,
+        looked(morning(3), { look: "dry", yes: false }),
+        looked(morning(3), { look: "moist", yes: false }),
+      ],
+      morning(3),
+    );
+    const once = kit.live(kit.start(), [first, looked(morning(3), { look: "dry", yes: false })], morning(3));
+    expect(twice.state).toEqual(once.state);
+  });
+
+  it("another person's look counts beside it", () => {
+    const once = kit.live(kit.start(), [first, looked(morning(3), { look: "dry", yes: false })], morning(3));
+    const both = kit.live(once, [looked(morning(3), { look: "dry", yes: false }, HELPER)], morning(3));
+    expect(meanOf(both.state, DEPLETION)).toBeLessThan(meanOf(once.state, DEPLETION));
+  });
+
+  it("noon droop says nothing, morning droop says dry", () => {
+    const wet = [first];
+    const at = (hour: number) => [
+      ...wet,
+      looked(START_ms + 9 * DAY_ms + hour * HOUR_ms, { look: "drooping", yes: true }),
+    ];
+    // The same cut of time without a look.
+    const cut = (hour: number) => [
+      ...wet,
+      other(START_ms + 9 * DAY_ms + hour * HOUR_ms, { effect: "turned", clockwise_deg: 90 }),
+    ];
+    expect(depletion_g(at(12), 10)).toBeCloseTo(depletion_g(cut(12), 10), 9);
+    expect(depletion_g(at(7), 10)).not.toBeCloseTo(depletion_g(cut(7), 10), 0);
+  });
+});
+
+const pours = (days: readonly number[], demands: readonly number[], by = GROWER): readonly PastPour[] =>
+  days.map((since_d, i) => ({
+    entry: `e${i}` as PastPour["entry"],
+    at_ms: i,
+    by,
+    volume_mL: 100,
+    drained: "yes",
+    since_d,
+    demand_g: demands[i] as number,
+  }));
+
+describe("habit", () => {
+  it("every seven days to the hour is a habit", () => {
+    expect(isHabit(pours([7, 7, 7, 7.1, 7], [200, 210, 205, 200, 190]), GROWER)).toBe(true);
+  });
+  it("steady intervals while the demand swings are a habit; intervals that follow it are not", () => {
+    expect(isHabit(pours([6, 7, 7, 6, 7], [120, 300, 180, 320, 110]), GROWER)).toBe(true);
+    expect(isHabit(pours([10, 4, 7, 3, 9], [200, 210, 190, 205, 200]), GROWER)).toBe(false);
+  });
+  it("takes four intervals of the same person", () => {
+    expect(isHabit(pours([7, 7, 7], [200, 200, 200]), GROWER)).toBe(false);
+    expect(isHabit(pours([7, 7, 7, 7, 7], [1, 1, 1, 1, 1]), HELPER)).toBe(false);
+  });
+  it("switches the rule off: a visit of a habitual person moves nothing", () => {
+    const weekly = Array.from({ length: 6 }, (_, week) =>
+      poured(morning(7 * week), { volume_mL: 220, drained: "yes" }),
+    );
+    const with_g = depletion_g([...weekly, visit(40)], 42);
+    const cut = other(morning(40), { effect: "turned", clockwise_deg: 90 });
+    expect(with_g).toBeCloseTo(depletion_g([...weekly, cut], 42), 9);
+    expect(depletion_g([...weekly, visit(40, HELPER)], 42)).toBeLessThan(with_g);
+  });
+});
