@@ -1,5 +1,6 @@
-import { shareUpTo } from "@sillwood/science/water";
+import { CAPACITY, meanOf, shareUpTo } from "@sillwood/science/water";
 import type { Outward } from "../craft.ts";
+import { depletionAt_g } from "./amount.ts";
 import { depletion_frac } from "./events.ts";
 import { HORIZON_d, type WaterForecast } from "./forecast.ts";
 
@@ -10,6 +11,9 @@ const SAME_VISIT_ms = 3 * 3_600_000;
 const MUST_WILT_frac = 0.1;
 /** Later than this chance of being too dry, the latest date has passed. @source our assumption */
 const LATEST_frac = 0.5;
+
+/** Up to this share of the way to the threshold a pot counts as moist. @source our assumption, after Turner 2018 (soak and dry-down) */
+const STILL_MOIST_frac = 0.6;
 
 /** When to water, decided from the dates and the visits. */
 export interface Decision {
@@ -33,9 +37,18 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
   const risk_frac = sight.assumed("waterRisk_frac");
   const dryBy = (at_ms: number) => shareUpTo(draws.dry_d, (at_ms - now_ms) / DAY_ms);
   const wiltBy = (at_ms: number) => shareUpTo(draws.wilt_d, (at_ms - now_ms) / DAY_ms);
+  const moistUpTo_g = STILL_MOIST_frac * forecast.threshold_frac * meanOf(forecast.slice.state, CAPACITY);
+  // A wide range alone is no reason to pour into a pot that is most likely moist: full soaks with dry-downs between
+  // spread roots and water better than sips. Only a threat of wilting overrules that.
+  const moistAt = (at_ms: number) =>
+    depletionAt_g(forecast.slice, forecast.use_g_d, now_ms, at_ms) < moistUpTo_g;
   let best = visits.length - 2;
   for (let visit = 0; visit + 1 < visits.length; visit++) {
-    if (dryBy(visits[visit + 1] as number) > risk_frac) {
+    const next_ms = visits[visit + 1] as number;
+    if (
+      dryBy(next_ms) > risk_frac &&
+      (!moistAt(visits[visit] as number) || wiltBy(next_ms) > MUST_WILT_frac)
+    ) {
       best = visit;
       break;
     }

@@ -9,6 +9,7 @@ import {
   quantileOf,
   sdOf,
   sdOfSum,
+  shareUpTo,
 } from "@sillwood/science/water";
 import type { Outward, Question } from "../craft.ts";
 import type { Decision } from "./decide.ts";
@@ -25,6 +26,8 @@ const LEAST_WORTH_d = 0.5;
 /** A first weight just drained shows its worth over the next cycles; it is ranked by this share of the range. */
 const DRAINED_WORTH_frac = 0.3;
 const FAR_OFF_d = 6;
+/** A pot this likely dry already is watered, whatever the scale says. @source our assumption */
+const SURELY_DRY_frac = 0.9;
 
 /** At most one question: the measurement that narrows the dates most, where that could change a visit. */
 export function questionOf(
@@ -36,7 +39,7 @@ export function questionOf(
   const low_d = quantileOf(draws.dry_d, 0.1);
   const high_d = quantileOf(draws.dry_d, 0.9);
   const width_d = high_d - low_d;
-  const changes = low_d < FAR_OFF_d && width_d > 1 && !decision.must;
+  const changes = low_d < FAR_OFF_d && width_d > 1 && shareUpTo(draws.dry_d, 0) < SURELY_DRY_frac;
   if (!changes) return undefined;
   const words = wateringWords(sight.say).question;
   const number = sight.say.name(sight.plant.id);

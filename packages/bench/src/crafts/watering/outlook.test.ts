@@ -1,0 +1,205 @@
+import { describe, expect, it } from "vitest";
+import type { Working } from "../../working/working.ts";
+import type { Outlook } from "../craft.ts";
+import { measurable } from "./amount.ts";
+import { decide } from "./decide.ts";
+import { forecastOf } from "./forecast.ts";
+import { WATERED } from "./kinds.ts";
+import { waterLimits } from "./limits.ts";
+import { waterOutlook } from "./outlook.ts";
+import { waterSigns } from "./signs.ts";
+import { DAY_ms, HOUR_ms, looked, potKit, poured, START_ms, testSay, weighed } from "./test-kit.ts";
+
+const kit = potKit();
+const morning = (day: number) => START_ms + day * DAY_ms + 8 * HOUR_ms;
+const fresh = poured(morning(0), { volume_mL: 250, drained: "yes" });
+const at = (day: number, more: Parameters<typeof kit.live>[1] = []) =>
+  kit.live(kit.start(), [fresh, ...more], morning(day));
+const outlookAt = (day: number, more: Parameters<typeof kit.live>[1] = []): Outlook =>
+  waterOutlook(at(day, more), kit.outward(morning(day)));
+const water = (outlook: Outlook) => {
+  const task = outlook.tasks.find(({ work }) => work === "water");
+  if (!task) throw new Error("no water task");
+  return task;
+};
+
+describe("outlook", () => {
+  it("a wet pot waits, a dry one is due; the dates come nearer as it dries", () => {
+    expect(water(outlookAt(0)).earliest_ms).toBeGreaterThan(morning(0));
+    expect(water(outlookAt(7)).earliest_ms).toBe(morning(7));
+    const middle = (day: number) => (outlookAt(day).line?.dates_ms[10] as number) - morning(day);
+    expect(middle(3)).toBeLessThan(middle(1));
+  });
+
+  it("DONE writes what is said: the amount and that it drained", () => {
+    const task = water(outlookAt(6));
+    expect(task.act).toEqual({ kind: WATERED, data: { volume_mL: task.amount?.value, drained: "yes" } });
+    expect(task.said).toContain(String(task.amount?.value));
+    expect(task.then).toContain("saucer");
+    expect(task.why).toMatch(/% left, uses \d+.g a day/);
+  });
+
+  it("the same book gives the same numbers; another day other draws", () => {
+    expect(outlookAt(4)).toEqual(outlookAt(4));
+    const slice = at(4);
+    const other = waterOutlook(slice, kit.outward(morning(4), { seed: "another" }));
+    expect(other.figures["dates_ms"]).not.toEqual(outlookAt(4).figures["dates_ms"]);
+  });
+
+  it("a pot never seen has an honest, wide range", () => {
+    const unseen = waterOutlook(kit.start(), kit.outward(morning(0)));
+    const dates = unseen.line?.dates_ms ?? [];
+    expect((dates[1] as number) - morning(0)).toBeLessThan(DAY_ms);
+    expect((dates[18] as number) - morning(0)).toBeGreaterThan(4 * DAY_ms);
+    expect(unseen.head?.working.origin).toBe("assumed");
+    expect(unseen.line?.origin).toBe("assumed");
+  });
+
+  it("flowers want water earlier", () => {
+    const flowering = potKit({ stage: { value: "in flower", at_ms: 0, entry: "e" as never } });
+    const slice = at(3);
+    const early = waterOutlook(slice, flowering.outward(morning(3))).line?.dates_ms[10] as number;
+    expect(early).toBeLessThan(outlookAt(3).line?.dates_ms[10] as number);
+  });
+
+  it("every number of a task has a working down to its inputs, in both languages", () => {
+    for (const language of ["en", "de"] as const) {
+      const outlook = waterOutlook(at(6), kit.outward(morning(6), { say: testSay(language) }));
+      const check = (working: Working) => {
+        expect(working.formula).not.toBe("");
+        expect(working.sum).toMatch(/\d/);
+        expect(working.source).not.toBe("");
+        for (const input of working.inputs) {
+          expect(input.said).toMatch(/\d/);
+          expect(input.from.length).toBeGreaterThan(3);
+          if (input.working) check(input.working);
+        }
+      };
+      expect(outlook.workings).toHaveLength(5);
+      outlook.workings.forEach(check);
+      expect(outlook.workings[0]?.movesMost).toMatch(/[a-z]/);
+      expect(JSON.stringify(outlook.tasks)).not.toMatch(/undefined|NaN/);
+    }
+  });
+
+  it("every number in the advice moves with its input", () => {
+    const hot = potKit({}, { air_C: 28, humidity_frac: 0.35, ppfd_umol_m2_s: 400 });
+    const usual = water(outlookAt(4));
+    const warm = water(waterOutlook(hot.live(hot.start(), [fresh], morning(4)), hot.outward(morning(4))));
+    expect(warm.why).not.toBe(usual.why);
+    expect(warm.amount?.value).toBeGreaterThan(usual.amount?.value as number);
+  });
+
+  it("keeps its seams with the round: must only when harm follows, never earlier than now", () => {
+    expect(water(outlookAt(1)).must).toBe(false);
+    expect(water(outlookAt(14)).must).toBe(true);
+    for (const day of [0, 3, 6, 14]) {
+      const task = water(outlookAt(day));
+      expect(task.earliest_ms).toBeLessThanOrEqual(task.best_ms);
+      expect(task.best_ms).toBeLessThanOrEqual(task.latest_ms);
+      expect(task.best_ms).toBeGreaterThanOrEqual(morning(day));
+    }
+  });
+});
+
+describe("deciding on a visit", () => {
+  const weights = [
+    weighed(morning(0) + 1000, { weight_g: 700, state: "just drained" }),
+    weighed(morning(1), { weight_g: 662, state: "as found" }),
+    weighed(morning(2), { weight_g: 624, state: "as found" }),
+  ] as const;
+  const forecast = forecastOf(at(2, weights), kit.outward(morning(2)));
+
+  it("waits while the pot is most likely moist, however wide the range", () => {
+    const yesterday = forecastOf(at(1), kit.outward(morning(1)));
+    expect(decide(yesterday, kit.outward(morning(1))).best_ms).toBeGreaterThan(morning(1));
+  });
+  it("rare visits water earlier: the next one would be too late", () => {
+    const weekly = kit.outward(morning(2), { visits_ms: [morning(9), morning(16)] });
+    const daily = kit.outward(morning(2));
+    expect(decide(forecast, weekly).best_ms).toBeLessThanOrEqual(morning(3));
+    expect(decide(forecast, daily).best_ms).toBeGreaterThanOrEqual(morning(3));
+    expect(decide(forecast, daily).best_ms).toBeGreaterThan(decide(forecast, weekly).best_ms);
+  });
+  it("less risk accepted, earlier water", () => {
+    const careful = kit.outward(morning(2), {
+      assumed: (key) => (key === "waterRisk_frac" ? 0.02 : kit.sight(0).assumed(key)),
+    });
+    expect(decide(forecast, careful).best_ms).toBeLessThanOrEqual(
+      decide(forecast, kit.outward(morning(2))).best_ms,
+    );
+  });
+});
+
+describe("limits and signs", () => {
+  const works = (day: number, more: Parameters<typeof kit.live>[1] = []) =>
+    waterLimits(at(day, more), kit.sight(morning(day)), testSay("en")).map(({ work }) => work);
+
+  it("a moist pot holds nothing; a dry one is not fed; a wilting one not cut", () => {
+    expect(works(1)).toEqual([]);
+    expect(works(9)).toContain("feed");
+    expect(works(16)).toContain("cut");
+  });
+
+  it("hangs though wet: do not water, a look at the roots, nothing firm", () => {
+    const droops = looked(morning(1), { look: "drooping", yes: true });
+    const limits = waterLimits(at(1, [droops]), kit.sight(morning(1)), testSay("en"));
+    expect(limits).toHaveLength(1);
+    expect(limits[0]).toMatchObject({ work: "water", firm: false });
+    const look = outlookAt(1, [droops]).tasks.find(({ work }) => work === "look");
+    expect(look?.said).toContain("roots");
+    expect(look?.must).toBe(true);
+    const stands = looked(morning(1) + HOUR_ms, { look: "drooping", yes: false });
+    expect(works(2, [droops, stands])).toEqual([]);
+  });
+
+  it("the droop of a wet pot does not make it dry", () => {
+    const droops = looked(morning(1), { look: "drooping", yes: true });
+    expect(at(1, [droops]).state).toEqual(at(1).state);
+  });
+
+  it("hung, then found heavy: the same", () => {
+    const hung = [
+      looked(morning(4), { look: "drooping", yes: true }),
+      looked(morning(4), { look: "heavy", yes: true }),
+    ];
+    expect(works(4, hung)).toContain("water");
+  });
+
+  it("the desk asks for one lift, and each answer leads to one act", () => {
+    const slice = at(4);
+    const desk = (seen: readonly string[]) => waterSigns(slice, kit.outward(morning(4)), seen);
+    const unsettled = desk(["droops"]);
+    expect(unsettled.length).toBeGreaterThanOrEqual(3);
+    expect(unsettled.some(({ lookApart }) => lookApart?.question.includes("Lift"))).toBe(true);
+    expect(unsettled.find(({ key }) => key === "thirst")?.doNot.join()).toContain("do not water");
+    expect(desk(["droops", "light pot"])[0]?.key).toBe("thirst");
+    const heavy = desk(["droops", "heavy pot"])[0];
+    expect(heavy?.key).toBe("wet roots");
+    expect(heavy?.doNow.join()).toContain("roots");
+    expect(heavy?.doNot).toContain("do not water");
+    expect(desk([])).toEqual([]);
+  });
+
+  it("the book's own record counts: just watered and hanging is not thirst", () => {
+    const [first] = waterSigns(at(0), kit.outward(morning(0)), ["droops"]);
+    expect(first?.key).toBe("wet roots");
+    const [later] = waterSigns(at(14), kit.outward(morning(14)), ["droops"]);
+    expect(later?.key).toBe("thirst");
+  });
+});
+
+describe("amounts in the hand", () => {
+  it.each([
+    [73, "metric", 75],
+    [104, "metric", 100],
+    [187, "metric", 190],
+    [2, "metric", 5],
+  ] as const)("%d mL %s is poured as %d", (exact, units, said) =>
+    expect(measurable(exact, units)).toBe(said),
+  );
+  it("half fluid ounces for US hands", () => {
+    expect(measurable(118, "us") / 29.5735295625).toBeCloseTo(4, 9);
+    expect(measurable(1e9, "us")).toBeLessThanOrEqual(20_000);
+  });
+});
