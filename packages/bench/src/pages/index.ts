@@ -1,5 +1,6 @@
 export { AbsenceError, awayPage, LONGEST_AWAY_d } from "./away-page.ts";
 export { AHEAD_d, type Asked, type Desk, deskAt, type PlantView } from "./desk.ts";
+export { type Doubt, doubtsOf } from "./doubts.ts";
 export { assumedSite, type FirstIds, type FourFacts, firstAnswer, firstDrafts } from "./first-answer.ts";
 export { type ListColumn, type ListKind, listColumns } from "./list-columns.ts";
 export type { ListOptions, ListPreview, ListProblem } from "./list-rows.ts";

@@ -65,7 +65,7 @@ export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
   });
   const farDay = new Intl.DateTimeFormat(locale, { timeZone: "UTC", day: "numeric", month: "short" });
   const month = new Intl.DateTimeFormat(locale, { timeZone: "UTC", month: "long" });
-  const lists = new Intl.ListFormat(locale, { style: "narrow", type: "unit" });
+  const lists = new Intl.ListFormat(locale, { style: "short", type: "unit" });
   const formats = new Map<number, Intl.NumberFormat>();
 
   const number = (value: number, digits_n = 0): string => {

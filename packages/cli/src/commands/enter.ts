@@ -1,5 +1,6 @@
 import { readFile } from "node:fs/promises";
 import { resolve } from "node:path";
+import { doubtsOf } from "@sillwood/bench/pages";
 import type { Draft } from "@sillwood/bench/round";
 import { type NewFile, readBook, type Writing, withBook } from "../book/session.ts";
 import { type Call, type Command, type Outcome, textOption } from "../command.ts";
@@ -35,6 +36,7 @@ export const enter: Command = {
       what: "a row (CSV) or a line (NDJSON) for each entry; - reads the input",
     },
     photo: { type: "string", value: "FILE", what: "a JPEG or PNG; where it was taken is left out" },
+    true: { type: "boolean", what: "what was asked about is right: write it as typed" },
     try: { type: "boolean", what: "say what would be written, and write nothing" },
   },
   help: [
@@ -128,6 +130,19 @@ async function done(call: Call, words: readonly string[]): Promise<Outcome> {
   return withBook(call, (writing) => keep(call, writing, drafts, []));
 }
 
+/** Asks about what is possible but hardly meant; nothing is written until somebody says that it is right. */
+function doubt({ desk }: Writing, drafts: readonly Draft[]): void {
+  const troubles = doubtsOf(desk, drafts).map(({ plant, path, value, most, meant, unit }) => ({
+    path,
+    message: `${desk.say.volume(value)} is more than pot ${desk.numberOf(plant)} can hold, about ${desk.say.volume(most)}`,
+    slip: `Meant ${desk.say.volume(meant)}? If it is right: --true.`,
+    value,
+    limit: `about ${Math.round(most)}`,
+    unit,
+  }));
+  if (troubles.length > 0) throw new DataError(troubles);
+}
+
 async function keep(
   call: Call,
   writing: Writing,
@@ -135,6 +150,7 @@ async function keep(
   files: readonly NewFile[],
 ): Promise<Outcome> {
   const tried = call.options["try"] === true;
+  if (call.options["true"] !== true) doubt(writing, drafts);
   const entries = tried ? writing.judge(drafts) : await writing.keep(drafts, files);
   return wroteOutcome(entries, writing.deskNow(), { width_n: widthFor(call), tried });
 }

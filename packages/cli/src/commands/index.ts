@@ -1,8 +1,12 @@
 import type { Command } from "../command.ts";
+import { away } from "./away.ts";
+import { book } from "./book.ts";
 import { enter } from "./enter.ts";
 import { open } from "./open.ts";
+import { read } from "./read.ts";
+import { reckon } from "./reckon.ts";
 import { round } from "./round.ts";
 import { show } from "./show.ts";
 
 /** Every verb, one line each, in the order of the help. */
-export const commands: readonly Command[] = [open, round, show, enter];
+export const commands: readonly Command[] = [open, round, show, enter, read, away, book, reckon];

@@ -14,7 +14,7 @@ export function workingText(working: Working, desk: Desk, width_n: number, depth
   const say = (value: number) =>
     working.unit === "ms"
       ? desk.say.day(value, desk.now_ms)
-      : `${desk.say.number(value, 3)} ${working.unit}`.trim();
+      : `${threeFigures(value, desk)} ${working.unit}`.trim();
   const indent_n = depth_n * 4;
   const line = (text: string) => wrap(text, width_n, indent_n + 2, indent_n + 4);
   const lines = [
@@ -54,3 +54,7 @@ function wrapRow(row: string, width_n: number, hang_n: number): string[] {
   const cells = row.trim().split(/ {2,}/);
   return wrap(cells.join("   "), width_n, indent_n, hang_n);
 }
+
+/** More than three figures of a range nobody is sure of. */
+const threeFigures = (value: number, desk: Desk): string =>
+  desk.say.number(value, Math.max(0, 2 - Math.floor(Math.log10(Math.max(1e-6, Math.abs(value))))));

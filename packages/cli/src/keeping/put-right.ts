@@ -1,0 +1,83 @@
+import type { EntryId, Json } from "@sillwood/bench/book";
+import type { Record as BookRecord } from "@sillwood/bench/house";
+import type { Draft } from "@sillwood/bench/round";
+import { type Writing, withBook } from "../book/session.ts";
+import type { Call, Outcome } from "../command.ts";
+import { partWords } from "../entering/typed-words.ts";
+import { wroteOutcome } from "../entering/wrote.ts";
+import { DataError, dataError, UsageError } from "../errors.ts";
+import { widthFor } from "../text/width.ts";
+import { dataOf } from "../typed/draft-of.ts";
+
+/** Puts one entry right: what is not typed stays as it stood. */
+export const correct = (call: Call, words: readonly string[]): Promise<Outcome> =>
+  withBook(
+    call,
+    async (writing) => {
+      const [word, ...rest] = words;
+      if (word === undefined || rest.length === 0)
+        throw new UsageError("correct which entry, to what? sillwood book correct 3f81c2 volume=160");
+      const record = recordOf(writing, word);
+      const { first, content } = record.standing;
+      if (!record.kind) throw dataError("entry", "was written by a newer Sillwood; it stays as it is", word);
+      const { subjects, values } = partWords(rest);
+      if (subjects.length > 0) throw new UsageError(`${JSON.stringify(subjects[0])} is no key=value.`);
+      const read = dataOf(
+        record.kind,
+        values,
+        { ...writing, units: call.units },
+        content.data as Readonly<Record<string, Json>>,
+      );
+      if ("troubles" in read) throw new DataError(read.troubles);
+      const data = {
+        data: read.data,
+        v: record.kind.v,
+        ...(read.at_ms === undefined ? {} : { at_ms: read.at_ms }),
+      };
+      return write(call, writing, { kind: "book.corrected", on: [], data, corrects: [first.id] });
+    },
+    true,
+  );
+
+export const withdraw = (call: Call, words: readonly string[]): Promise<Outcome> =>
+  mark(call, words, { withdrawn: true });
+export const restore = (call: Call, words: readonly string[]): Promise<Outcome> =>
+  mark(call, words, { restored: true });
+
+/** One correction may name several entries: a whole bench is undone as one. */
+const mark = (call: Call, words: readonly string[], data: Json): Promise<Outcome> =>
+  withBook(
+    call,
+    async (writing) => {
+      if (words.length === 0)
+        throw new UsageError("which entries? Their ids, or their last letters as the log shows them.");
+      const corrects = words.map((word) => recordOf(writing, word).standing.first.id);
+      return write(call, writing, { kind: "book.corrected", on: [], data, corrects });
+    },
+    true,
+  );
+
+async function write(call: Call, writing: Writing, draft: Draft): Promise<Outcome> {
+  const written = await writing.keep([draft]);
+  const desk = writing.deskNow();
+  const touched = (draft.corrects ?? []).flatMap((id) => writing.ledger.record(id)?.standing.first ?? []);
+  const outcome = wroteOutcome(touched, desk, { width_n: widthFor(call) });
+  return { ...outcome, json: { ...outcome.json, correction: written[0]?.id ?? null } };
+}
+
+/** The first entry whose id ends so; a correction is never corrected itself. */
+function recordOf({ ledger }: Writing, word: string): BookRecord {
+  const exact = ledger.record(word as EntryId);
+  if (exact) return exact;
+  const ending = word.toLowerCase();
+  const fitting =
+    ending.length < 4
+      ? []
+      : [...ledger.records()].filter(({ standing }) => standing.first.id.endsWith(ending));
+  if (fitting.length === 1) return fitting[0] as BookRecord;
+  const why =
+    fitting.length > 1
+      ? `${fitting.length} entries end so; type more letters`
+      : "no entry has this id or ends so; sillwood book log shows them";
+  throw dataError("entry", why, word.slice(0, 60));
+}
