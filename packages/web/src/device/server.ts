@@ -9,6 +9,11 @@ export interface Server {
   news(onNews: () => void): () => void;
 }
 
+/** Something answered, but not as our server does: another program, a portal page, a full disk over there. */
+export class NoBook extends Error {
+  override readonly name = "NoBook";
+}
+
 const PATIENCE_ms = 20_000;
 
 export function serverAt(base: string): Server {
@@ -36,7 +41,7 @@ export function serverAt(base: string): Server {
         headers: { "content-type": type },
         body: bytes,
       });
-      if (!response.ok) throw new Error(`the server did not take file ${sha256}: ${response.status}`);
+      if (!response.ok) throw new NoBook(`the server did not take file ${sha256}: ${response.status}`);
     },
     news: (onNews) => {
       let source: EventSource | undefined;
@@ -68,6 +73,6 @@ async function bookOf(base: string): Promise<string> {
   const listed: unknown = response.ok ? await response.json().catch(() => undefined) : undefined;
   const books = (listed as { readonly books?: readonly { readonly id: string }[] } | undefined)?.books;
   const first = books?.[0]?.id;
-  if (first === undefined) throw new Error("the server names no book");
+  if (first === undefined) throw new NoBook("the server names no book");
   return `${base}/books/${encodeURIComponent(first)}`;
 }

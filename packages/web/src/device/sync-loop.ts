@@ -1,8 +1,8 @@
-import { type AcceptedEntry, type AcceptedKinds, syncOnce } from "@sillwood/bench/book";
+import { type AcceptedEntry, type AcceptedKinds, SyncError, syncOnce } from "@sillwood/bench/book";
 import type { Mark } from "../engine/messages.ts";
 import type { BookStore } from "./book-store.ts";
 import type { FileStore } from "./file-store.ts";
-import type { Server } from "./server.ts";
+import { NoBook, type Server } from "./server.ts";
 
 export interface SyncTools {
   readonly store: BookStore;
@@ -46,7 +46,8 @@ export const syncLoop: SyncLoop = (tools) => {
         tools.server.news(() => soon());
       }
       return true;
-    } catch {
+    } catch (error) {
+      if (!isEveryday(error)) console.error(error);
       await tools.onPass({ server: "silent" });
       // Jitter, so that a shed full of phones does not knock all at once when the line is back.
       soon(retry_ms * (0.5 + Math.random()));
@@ -89,5 +90,14 @@ async function passOnce({ store, server, kinds, files, onArrived, onPass }: Sync
 }
 
 /** Two tabs of one device take turns; where the browser has no locks, both may sync, which costs only traffic. */
-const oneTab = <Result>(work: () => Promise<Result>): Promise<Result> =>
-  navigator.locks ? (navigator.locks.request("sillwood sync", work) as Promise<Result>) : work();
+function oneTab<Result>(work: () => Promise<Result>): Promise<Result> {
+  const locks = (globalThis.navigator as Navigator | undefined)?.locks;
+  return locks ? (locks.request("sillwood sync", work) as Promise<Result>) : work();
+}
+
+/** No line, a server that is away or busy: an everyday state, not a fault of ours. */
+const isEveryday = (error: unknown) =>
+  error instanceof TypeError ||
+  error instanceof DOMException ||
+  error instanceof SyncError ||
+  error instanceof NoBook;

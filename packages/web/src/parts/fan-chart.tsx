@@ -1,20 +1,30 @@
 import type { Fan } from "@sillwood/bench/crafts";
-import { useEffect, useRef, useState } from "react";
+import { useEffect, useMemo, useRef, useState } from "react";
 import uPlot from "uplot";
 import "uplot/dist/uPlot.min.css";
-import { useSay, useSettings } from "../shell/say.ts";
+import { useSay } from "../shell/say.ts";
+import { usePaper } from "../shell/use-paper.ts";
 import { useWords } from "../words/words.ts";
 import styles from "./fan-chart.module.css";
 import { FanTable } from "./fan-table.tsx";
 import { Key, KeyRow } from "./key.tsx";
 
-const HEIGHT_px = 190;
+const HEIGHT_px = 220;
+/** As much of the past as of the future: older waterings crowd the letters and decide nothing. */
+const PAST_SHOWN_ms = 14 * 86_400_000;
+
+const recent = (chart: Fan, now_ms: number): Fan => ({
+  ...chart,
+  past: chart.past.filter(({ at_ms }) => at_ms >= now_ms - PAST_SHOWN_ms),
+  events: chart.events.filter(({ at_ms }) => at_ms >= now_ms - PAST_SHOWN_ms),
+});
 
 /** A quantity against time: past solid, ahead as a fan in two greys; now is a line with its word. Its table is one tap away. */
-export function FanChart({ chart, now_ms }: { readonly chart: Fan; readonly now_ms: number }) {
+export function FanChart({ chart: whole, now_ms }: { readonly chart: Fan; readonly now_ms: number }) {
   const { plant } = useWords();
   const say = useSay();
-  const { paper } = useSettings();
+  const paper = usePaper();
+  const chart = useMemo(() => recent(whole, now_ms), [whole, now_ms]);
   const box = useRef<HTMLDivElement>(null);
   const [isTable, setTable] = useState(false);
   const now = chart.ahead[0]?.p50 ?? chart.past.at(-1)?.value;
@@ -62,19 +72,24 @@ export function FanChart({ chart, now_ms }: { readonly chart: Fan; readonly now_
   );
 }
 
-/** Columns: instant, past, p10, p25, p50, p75, p90. */
+type Edge = Exclude<keyof Fan["ahead"][number], "at_ms">;
+/** Wide band first, so that the narrow one and the lines lie over it. */
+const EDGES: readonly Edge[] = ["p90", "p10", "p75", "p25", "p50"];
+
+/** Columns: instant, the five edges of the fan, the past. The fan starts where the past ends. */
 function dataOf({ past, ahead }: Fan): uPlot.AlignedData {
-  const gap = ahead.map(() => null);
-  const none = past.map(() => null);
-  const column = (key: "p10" | "p25" | "p50" | "p75" | "p90") => [...none, ...ahead.map((one) => one[key])];
+  const last = past.at(-1);
+  const start = last ? [last] : [];
+  const behind = past.slice(0, -1);
+  const edge = (key: Edge) => [
+    ...behind.map(() => null),
+    ...start.map(({ value }) => value),
+    ...ahead.map((one) => one[key]),
+  ];
   return [
     [...past, ...ahead].map(({ at_ms }) => at_ms / 1000),
-    [...past.map(({ value }) => value), ...gap],
-    column("p10"),
-    column("p25"),
-    column("p50"),
-    column("p75"),
-    column("p90"),
+    ...EDGES.map(edge),
+    [...past.map(({ value }) => value), ...ahead.map(() => null)],
   ];
 }
 
@@ -110,25 +125,30 @@ function optionsOf(
         grid: { show: false },
         ticks: { stroke: hair, width: 1 },
         space: 64,
+        // "17 Oct": the weekday stands on the day line above.
         values: (_plot, ticks) =>
           ticks.map((at_s) =>
-            at_s % 86_400 === 0 || ticks.length < 8 ? say.day(at_s * 1000).slice(0, 6) : "",
+            say
+              .day(at_s * 1000)
+              .split(" ")
+              .slice(1)
+              .join(" "),
           ),
       },
-      { stroke: ink2, font, size: 48, grid: { stroke: hair, width: 1 }, ticks: { show: false }, space: 40 },
+      { stroke: ink2, font, size: 48, grid: { stroke: hair, width: 1 }, ticks: { show: false }, space: 30 },
     ],
     series: [
       {},
-      { stroke: ink, width: 2, points: { show: false } },
       thin,
+      thin,
+      { ...thin, stroke: "transparent" },
       { ...thin, stroke: "transparent" },
       { stroke: ink, width: 2, dash: DASHES[chart.origin], points: { show: false } },
-      { ...thin, stroke: "transparent" },
-      thin,
+      { stroke: ink, width: 2, points: { show: false } },
     ],
     bands: [
-      { series: [6, 2], fill: colour("--fan-wide") },
-      { series: [5, 3], fill: colour("--fan-mid") },
+      { series: [1, 2], fill: colour("--fan-wide") },
+      { series: [3, 4], fill: colour("--fan-mid") },
     ],
     hooks: { draw: [(plot) => drawMarks(plot, chart, now_ms, nowWord, ink, font)] },
   };
@@ -149,6 +169,7 @@ function drawMarks(plot: uPlot, chart: Fan, now_ms: number, nowWord: string, ink
     ctx.moveTo(x, bbox.top);
     ctx.lineTo(x, bbox.top + bbox.height);
     ctx.stroke();
+    ctx.textAlign = "left";
     ctx.fillText(nowWord, x + 4 * ratio, bbox.top + 12 * ratio);
   }
   if (chart.threshold) {

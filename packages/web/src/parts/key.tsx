@@ -38,11 +38,19 @@ export function Key({ onPress, children, main, shut, pressed, label, wide, quiet
   );
 }
 
+interface KeyRowProps {
+  readonly children: ReactNode;
+  readonly label?: string;
+  /** Before stays left of after, whatever hand holds the device. */
+  readonly inOrder?: boolean;
+}
+
 /** Keys side by side that wrap when words grow. */
-export function KeyRow({ children, label }: { readonly children: ReactNode; readonly label?: string }) {
-  if (label === undefined) return <div className={styles["row"]}>{children}</div>;
+export function KeyRow({ children, label, inOrder }: KeyRowProps) {
+  const looks = `${styles["row"]} ${inOrder ? styles["inOrder"] : ""}`;
+  if (label === undefined) return <div className={looks}>{children}</div>;
   return (
-    <fieldset className={styles["row"]} aria-label={label}>
+    <fieldset className={looks} aria-label={label}>
       {children}
     </fieldset>
   );

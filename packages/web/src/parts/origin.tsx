@@ -3,15 +3,20 @@ import type { ReactNode } from "react";
 import { useWords } from "../words/words.ts";
 import styles from "./origin.module.css";
 
-const MARKS: Readonly<Record<Origin, string>> = { measured: "●", learned: "◐", assumed: "○" };
-
-/** ● measured, ◐ learned, ○ assumed; spoken as the word. */
+/** ● measured, ◐ learned, ○ assumed; drawn, so that no font fills the empty one; spoken as the word. */
 export function OriginMark({ origin }: { readonly origin: Origin }) {
   const { shell } = useWords();
   return (
-    <span className={styles["mark"]} role="img" aria-label={shell[origin]}>
-      {MARKS[origin]}
-    </span>
+    <svg className={styles["mark"]} viewBox="0 0 12 12" role="img" aria-label={shell[origin]}>
+      <circle cx="6" cy="6" r="4.5" className={styles["ring"]} />
+      {origin !== "assumed" && (
+        <path
+          d={
+            origin === "measured" ? "M6 1.5a4.5 4.5 0 0 1 0 9a4.5 4.5 0 0 1 0-9" : "M6 1.5a4.5 4.5 0 0 0 0 9z"
+          }
+        />
+      )}
+    </svg>
   );
 }
 

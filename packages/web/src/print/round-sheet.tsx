@@ -6,6 +6,7 @@ import { Key, KeyRow } from "../parts/key.tsx";
 import { Frame } from "../shell/frame.tsx";
 import { ReadingNote } from "../shell/reading-note.tsx";
 import { useSay } from "../shell/say.ts";
+import { lineOf } from "../shell/walk/acts.ts";
 import { useWords } from "../words/words.ts";
 import { Code } from "./code.tsx";
 import { byBench, sheetRows } from "./rows.ts";
@@ -73,9 +74,7 @@ export function RoundSheet() {
               {bench.rows.map(({ number, task }) => (
                 <div key={task.id} className={styles["row"]}>
                   <span className={styles["number"]}>{number}</span>
-                  <span>
-                    {task.title} {task.said}
-                  </span>
+                  <span>{lineOf(task)}</span>
                   <span className={styles["box"]} />
                   <span className={styles["box"]} />
                   <span className={styles["box"]} />

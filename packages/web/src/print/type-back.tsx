@@ -8,7 +8,7 @@ import { Frame } from "../shell/frame.tsx";
 import { write } from "../shell/last-line.ts";
 import { ReadingNote } from "../shell/reading-note.tsx";
 import { useSay, useSettings } from "../shell/say.ts";
-import { actOf, isWeighing, stepOf } from "../shell/walk/acts.ts";
+import { actOf, isWeighing, lineOf, stepOf } from "../shell/walk/acts.ts";
 import { typedWeight_g } from "../shell/weigh/weight-typed.ts";
 import { useWords } from "../words/words.ts";
 import { byBench, type SheetRow, sheetRows } from "./rows.ts";
@@ -102,9 +102,7 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
               aria-label={`${row.number} ${row.task.title}`}
             >
               <span className={styles["number"]}>{row.number}</span>
-              <span className={styles["what"]}>
-                {row.task.title} {row.task.said}
-              </span>
+              <span className={styles["what"]}>{lineOf(row.task)}</span>
               {!isWeighing(row.task) &&
                 MARKS.map((one) => (
                   <Key

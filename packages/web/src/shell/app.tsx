@@ -1,12 +1,12 @@
 import { Suspense, useEffect, useState } from "react";
 import { Route, Router, Switch, useLocation } from "wouter";
-import { useHashLocation } from "wouter/use-hash-location";
 import type { Identity } from "../engine/messages.ts";
 import { useEngine } from "../engine/use-ask.ts";
 import { Key } from "../parts/key.tsx";
 import { useWords } from "../words/words.ts";
 import { FirstStart } from "./first-start/first-start.tsx";
 import { Frame } from "./frame.tsx";
+import { useHashPath, useHashSearch } from "./hash-location.ts";
 import { HouseKeys } from "./house-keys.tsx";
 import { NewVersion } from "./new-version.tsx";
 import { ReadingNote } from "./reading-note.tsx";
@@ -27,7 +27,7 @@ export function App() {
   }, [engine]);
   return (
     <ScreenBoundary kept_n={() => engine.mark().away_n}>
-      <Router hook={useHashLocation}>
+      <Router hook={useHashPath} searchHook={useHashSearch}>
         {identity ? (
           <Pages />
         ) : identity === null ? (

@@ -25,6 +25,7 @@ interface FrameProps {
 
 /** What all screens share: top line, reading, last line, keys, strip. On the desktop the walking list stands at the left. */
 export function Frame({ where, beside, children, keys, strip = true, list, page }: FrameProps) {
+  const { shell } = useWords();
   const heading = useRef<HTMLHeadingElement>(null);
   const reading = useRef<HTMLElement>(null);
   const first = useRef(true);
@@ -54,7 +55,11 @@ export function Frame({ where, beside, children, keys, strip = true, list, page 
           {children}
         </main>
         <LastLineBar />
-        {keys && <div className={styles["keys"]}>{keys}</div>}
+        {keys && (
+          <section className={styles["keys"]} aria-label={shell.keys}>
+            {keys}
+          </section>
+        )}
         {strip && <Strip />}
       </div>
     </div>

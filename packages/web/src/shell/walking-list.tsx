@@ -1,6 +1,9 @@
 import { Link, useLocation } from "wouter";
 import { useWords } from "../words/words.ts";
 import { benchesWithWork, hasWork, useRound } from "./round/use-round.ts";
+import { lineOf } from "./walk/acts.ts";
+import { walkTo } from "./walk/use-walk.ts";
+import { useWalkPlace } from "./walk/walk-place.ts";
 import styles from "./walking-list.module.css";
 
 /** The desktop's left column: the same round, pot by pot. Rendered for wide pages only. */
@@ -8,7 +11,11 @@ export function WalkingList() {
   const { round: words } = useWords();
   const { value: round } = useRound();
   const [path] = useLocation();
+  const place = useWalkPlace();
   if (!round) return null;
+  const isWalking = path.startsWith("/walk/");
+  const isCurrent = (plant: string | undefined) =>
+    isWalking ? place?.stops[place.at_n] === plant : path === `/plant/${plant}`;
   return (
     <nav className={styles["walk"]} aria-label={words.title}>
       <p className={styles["said"]}>{round.tasks_n > 0 ? round.said : words.nothingToday}</p>
@@ -19,14 +26,13 @@ export function WalkingList() {
             {bench.spots.filter(hasWork).map((spot) => (
               <li key={spot.spot + spot.plant}>
                 <Link
-                  href={`/plant/${spot.plant}`}
+                  href={isWalking ? `/walk/${encodeURIComponent(bench.bench)}` : `/plant/${spot.plant}`}
                   className={styles["pot"]}
-                  aria-current={path === `/plant/${spot.plant}` ? "page" : undefined}
+                  onClick={() => isWalking && spot.plant && walkTo(bench, spot.plant)}
+                  aria-current={isCurrent(spot.plant) ? "page" : undefined}
                 >
                   <span className={styles["number"]}>{spot.number}</span>
-                  <span className={styles["task"]}>
-                    {spot.tasks.map(({ title, said }) => `${title.toLocaleLowerCase()} ${said}`).join(", ")}
-                  </span>
+                  <span className={styles["task"]}>{spot.tasks.map(lineOf).join(", ")}</span>
                 </Link>
               </li>
             ))}

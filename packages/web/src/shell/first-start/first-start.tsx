@@ -22,7 +22,7 @@ export function FirstStart({ onChosen }: { readonly onChosen: (identity: Identit
       <main className={styles["reading"]}>
         <h1>{first.title}</h1>
         <p className="serif">{first.said}</p>
-        <p className="serif">{people && people.length > 0 ? first.foundPeople : first.newBook}</p>
+        {people && <p className="serif">{people.length > 0 ? first.foundPeople : first.newBook}</p>}
         <label className={styles["card"]}>
           <span>{first.card}</span>
           <input
@@ -37,11 +37,11 @@ export function FirstStart({ onChosen }: { readonly onChosen: (identity: Identit
       </main>
       <div className={styles["keys"]}>
         <p className={styles["role"]}>{first.helperSaid}</p>
-        <Key wide onPress={() => be("helper")}>
+        <Key wide shut={!people} onPress={() => be("helper")}>
           {first.helper}
         </Key>
         <p className={styles["role"]}>{first.growerSaid}</p>
-        <Key main onPress={() => be("grower")}>
+        <Key main shut={!people} onPress={() => be("grower")}>
           {first.grower}
         </Key>
       </div>

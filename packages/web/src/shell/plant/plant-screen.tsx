@@ -6,6 +6,7 @@ import { nowMs } from "../../engine/clock.ts";
 import type { PlantSheet } from "../../engine/questions.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
+import { Ledger, Row } from "../../parts/ledger.tsx";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { useSlip } from "../../parts/use-slip.ts";
 import { WorkingSlip } from "../../parts/working-slip.tsx";
@@ -17,7 +18,7 @@ import { ReadingNote } from "../reading-note.tsx";
 import { HeldList } from "../round/held-row.tsx";
 import { pages } from "../routes.ts";
 import { useSay } from "../say.ts";
-import { actOf, isWeighing } from "../walk/acts.ts";
+import { actOf, isWeighing, lineOf } from "../walk/acts.ts";
 import { DayLines } from "./day-lines.tsx";
 import { EnterSlip } from "./enter-slip.tsx";
 import { MediumAsk } from "./medium-ask.tsx";
@@ -32,7 +33,7 @@ const FanChart = lazy(async () => ({ default: (await import("../../parts/fan-cha
 export function PlantScreen() {
   const { plant: words } = useWords();
   const { plant = "" } = useParams<{ plant: string }>();
-  const { value: page, error } = useAsk("plant", { plant: plant as PlantId });
+  const { value: page, error, asOf_ms } = useAsk("plant", { plant: plant as PlantId });
   if (page === undefined)
     return (
       <Frame where={words.title("")}>
@@ -45,10 +46,10 @@ export function PlantScreen() {
         <p className="serif">{words.notHere}</p>
       </Frame>
     );
-  return <PlantRead page={page} />;
+  return <PlantRead page={page} now_ms={asOf_ms ?? nowMs()} />;
 }
 
-function PlantRead({ page }: { readonly page: PlantSheet }) {
+function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_ms: number }) {
   const { plant: words } = useWords();
   const say = useSay();
   const engine = useEngine();
@@ -69,20 +70,17 @@ function PlantRead({ page }: { readonly page: PlantSheet }) {
   });
   const hasDesk = pages.some(({ path }) => path === "/wrong/:plant");
 
+  const weigh = () => go(`/weigh/${encodeURIComponent(page.spot?.bench ?? "")}?pot=${page.plant}&back=walk`);
+
   const mainKey =
     task && !page.ended ? (
       isWeighing(task) ? (
-        <Key
-          main
-          onPress={() =>
-            go(`/weigh/${encodeURIComponent(page.spot?.bench ?? "")}?pot=${page.plant}&back=walk`)
-          }
-        >
-          {task.title} {task.said}
+        <Key main onPress={weigh}>
+          {lineOf(task)}
         </Key>
       ) : (
         <Key main onPress={() => void write(engine, [actOf(task)])}>
-          {words.doIt(task.title, task.said)}
+          {words.doIt(task.title, task.amount ? task.said : "")}
         </Key>
       )
     ) : (
@@ -94,7 +92,7 @@ function PlantRead({ page }: { readonly page: PlantSheet }) {
   return (
     <Frame
       where={page.number}
-      beside={[page.kind, page.spot?.name].filter(Boolean).join(" · ")}
+      beside={page.spot?.name}
       page={page.plant}
       keys={
         <>
@@ -110,6 +108,7 @@ function PlantRead({ page }: { readonly page: PlantSheet }) {
     >
       {photo.input}
       <div className={styles["sheet"]}>
+        <p className={styles["kind"]}>{page.kind}</p>
         {page.ended !== undefined && <p className="serif">{words.ended(page.ended)}</p>}
         {page.photo !== undefined && <PlantPhoto sha256={page.photo} number={page.number} />}
         <DayLines page={page} onWorking={open} />
@@ -130,7 +129,7 @@ function PlantRead({ page }: { readonly page: PlantSheet }) {
         {page.isMediumUnknown && <MediumAsk plant={page.plant} />}
         {page.charts.map(({ craft, chart }) => (
           <Suspense key={craft} fallback={<div className={styles["chart"]} />}>
-            <FanChart chart={chart} now_ms={nowMs()} />
+            <FanChart chart={chart} now_ms={now_ms} />
           </Suspense>
         ))}
         {page.held.length > 0 && (
@@ -139,10 +138,16 @@ function PlantRead({ page }: { readonly page: PlantSheet }) {
             <HeldList held={page.held} />
           </section>
         )}
-        {page.question && <p className="serif">{page.question.said}</p>}
+        {page.question && (
+          <Ledger>
+            <Row onOpen={page.question.work === "weigh" && page.spot ? weigh : undefined}>
+              {page.question.said}
+            </Row>
+          </Ledger>
+        )}
         {page.last && (
           <p className={styles["last"]}>
-            <span className={styles["label"]}>{words.last}</span> {say.day(page.last.at_ms, nowMs())}{" "}
+            <span className={styles["label"]}>{words.last}</span> {say.day(page.last.at_ms, now_ms)}{" "}
             {say.time(page.last.at_ms)}: {page.last.said}
           </p>
         )}

@@ -4,6 +4,7 @@ import { Slip } from "../../parts/slip.tsx";
 import { useSlip } from "../../parts/use-slip.ts";
 import { useWords } from "../../words/words.ts";
 import { useSay } from "../say.ts";
+import { lineOf } from "../walk/acts.ts";
 
 /** Who holds which task, why, and from when it is free. */
 export function HeldRow({ held }: { readonly held: readonly Held[] }) {
@@ -58,7 +59,7 @@ export function MovedRow({ round }: { readonly round: Round }) {
         <Ledger>
           {moved.map(({ number, task }) => (
             <Row key={task.id}>
-              {words.movedRow(number, `${task.title} ${task.said}`, say.day(task.latest_ms, round.now_ms))}
+              {words.movedRow(number, lineOf(task), say.day(task.latest_ms, round.now_ms))}
             </Row>
           ))}
         </Ledger>

@@ -104,18 +104,19 @@ export function RoundScreen() {
       )}
       {round.tasks_n > 0 && (
         <div className={styles["minutes"]}>
-          <span>{words.iHave}</span>
-          {CHOICES.map((choice) => (
-            <Key
-              key={choice ?? "all"}
-              pressed={minutes === choice}
-              label={choice === undefined ? words.allMinutes : words.minutesChoice(choice)}
-              onPress={() => changeSettings({ minutes: choice })}
-            >
-              {choice ?? words.allOfIt}
-            </Key>
-          ))}
-          <span aria-hidden="true">{words.minutesShort}</span>
+          <span className={styles["caption"]}>{words.iHave}</span>
+          <KeyRow label={words.iHave} inOrder>
+            {CHOICES.map((choice) => (
+              <Key
+                key={choice ?? "all"}
+                pressed={minutes === choice}
+                label={choice === undefined ? words.allMinutes : words.minutesChoice(choice)}
+                onPress={() => changeSettings({ minutes: choice })}
+              >
+                {choice ?? words.allOfIt}
+              </Key>
+            ))}
+          </KeyRow>
         </div>
       )}
       {round.tasks_n > 0 && (

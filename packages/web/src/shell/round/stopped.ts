@@ -3,6 +3,7 @@ import { nowMs } from "../../engine/clock.ts";
 import { useAsk } from "../../engine/use-ask.ts";
 import { hasWork } from "./use-round.ts";
 
+const UUID = /^[0-9a-f]{8}-[0-9a-f]{4}-/;
 const HALF_A_DAY_ms = 12 * 3_600_000;
 
 /** Where somebody stopped on another device: the pot of today's last entry on a bench that still has work. */
@@ -17,5 +18,7 @@ export function useStoppedElsewhere(
   const plant = line.onIds.length === 1 ? line.onIds[0] : undefined;
   const bench = round.benches.find(({ spots }) => spots.some((spot) => spot.plant === plant));
   const number = bench?.spots.find((spot) => spot.plant === plant)?.number;
+  // A person whom the book has not met is named by an id, which says nothing to anybody.
+  if (UUID.test(line.by)) return undefined;
   return number && bench?.spots.some(hasWork) ? { by: line.by, number, at_ms: line.at_ms } : undefined;
 }

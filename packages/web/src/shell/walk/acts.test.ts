@@ -1,6 +1,6 @@
 import type { Task } from "@sillwood/bench/round";
 import { expect, test } from "vitest";
-import { actOf, stepOf } from "./acts.ts";
+import { actOf, lineOf, stepOf } from "./acts.ts";
 
 const task = {
   plant: "p",
@@ -28,4 +28,9 @@ test("an act without a number of that unit stays as advised", () => {
 test("a step is about a tenth, in half marks of the jug, never nothing", () => {
   expect(stepOf(task, 20)).toBe(20);
   expect(stepOf({ ...task, amount: { value: 15, unit: "mL" } } as Task, 20)).toBe(10);
+});
+
+test("a verb is not said twice", () => {
+  expect(lineOf({ title: "WATER", said: "180 mL", amount: { value: 180, unit: "mL" } })).toBe("WATER 180 mL");
+  expect(lineOf({ title: "LOOK", said: "look at the roots" })).toBe("look at the roots");
 });

@@ -15,6 +15,10 @@ export function actOf(task: Task, amount?: number): Draft {
     : { kind, on, data: { ...(data as object), [field]: amount } };
 }
 
+/** A task on one line. Without an amount its sentence says the verb already: "look at the roots, do not water". */
+export const lineOf = ({ title, said, amount }: Pick<Task, "title" | "said" | "amount">): string =>
+  amount ? `${title} ${said}` : said;
+
 /** Whether the act needs a number that only the scale knows: such tasks are done on the weighing run. */
 export const isWeighing = (task: Task): boolean => task.work === "weigh";
 

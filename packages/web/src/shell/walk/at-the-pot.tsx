@@ -14,7 +14,8 @@ import { useKeys } from "../keyboard.ts";
 import { write } from "../last-line.ts";
 import { stripMarks } from "../round/use-round.ts";
 import { useSay } from "../say.ts";
-import { actOf, isWeighing } from "./acts.ts";
+import { SunOffer } from "../sun-offer.tsx";
+import { actOf, isWeighing, lineOf } from "./acts.ts";
 import styles from "./at-the-pot.module.css";
 import { Lock } from "./lock.tsx";
 import { NotHereSlip } from "./not-here-slip.tsx";
@@ -56,9 +57,7 @@ export function AtThePot({ walking }: { readonly walking: Walking }) {
     const next = isLastHere ? walking.markAt(at_n + 1) : spot;
     const coming = isLastHere ? next?.tasks[0] : tasks[1];
     void write(engine, [actOf(task, amount)], {
-      ...(next?.number && coming
-        ? { after: words.nextIs(next.number, `${coming.title} ${coming.said}`) }
-        : {}),
+      ...(next?.number && coming ? { after: words.nextIs(next.number, lineOf(coming)) } : {}),
       onUndo: (undone) => {
         if (undone) {
           walking.noteUndone(task);
@@ -94,18 +93,18 @@ export function AtThePot({ walking }: { readonly walking: Walking }) {
           shut={inert}
           onPress={() => go(`/weigh/${encodeURIComponent(bench.bench)}?pot=${task.plant}&back=walk`)}
         >
-          {task.title} {task.said}
+          {lineOf(task)}
         </Key>
       ) : task ? (
         <Key main shut={inert} onPress={done}>
-          {words.done(saidOf(task))}
+          {task.amount ? words.done(saidOf(task)) : words.doneNoAmount}
         </Key>
       ) : (
         <Key main onPress={() => walking.step(1)}>
           {after ? words.goNext(after) : words.finish}
         </Key>
       )}
-      <KeyRow>
+      <KeyRow inOrder>
         <Key
           onPress={() => walking.step(-1)}
           shut={!before}
@@ -125,7 +124,12 @@ export function AtThePot({ walking }: { readonly walking: Walking }) {
   return (
     <Frame
       where={bench.name}
-      beside={words.place(place.at_n + 1, place.stops.length)}
+      beside={
+        <>
+          {words.place(place.at_n + 1, place.stops.length)}
+          <SunOffer outdoors={bench.outdoors} />
+        </>
+      }
       page={`${place.at_n}`}
       strip={false}
       keys={keys}

@@ -7,7 +7,7 @@ import { useSlip } from "../../parts/use-slip.ts";
 import { WorkingSlip } from "../../parts/working-slip.tsx";
 import { useWords } from "../../words/words.ts";
 import { HeldList } from "../round/held-row.tsx";
-import { useSay } from "../say.ts";
+import { lineOf } from "./acts.ts";
 import styles from "./task-read.module.css";
 
 interface TaskReadProps {
@@ -20,7 +20,6 @@ interface TaskReadProps {
 /** A task as it is read at the pot: verb and amount first, then what follows, then why. */
 export function TaskRead({ task, said, more, held }: TaskReadProps) {
   const { pot: words, print } = useWords();
-  const say = useSay();
   const working = useSlip();
   const heldSlip = useSlip();
   return (
@@ -28,19 +27,10 @@ export function TaskRead({ task, said, more, held }: TaskReadProps) {
       {task.care && <Care word={print.care}>{task.care}</Care>}
       <p className={styles["act"]}>
         <span className={styles["verb"]}>{task.title}</span>{" "}
-        <Sourced origin={task.working.origin} onOpen={working.open} size="task">
+        <Sourced origin={task.working.origin} onOpen={working.open} size={task.amount ? "task" : "amount"}>
           <Amount said={said} />
         </Sourced>
       </p>
-      {task.pours && task.pours.length > 1 && (
-        <p>
-          {words.pours(
-            task.pours.length,
-            say.volume(task.pours[0]?.volume_mL ?? 0),
-            say.minutes(task.pours[0]?.wait_min ?? 0),
-          )}
-        </p>
-      )}
       <dl className={styles["more"]}>
         {task.then && (
           <div>
@@ -72,9 +62,7 @@ export function TaskRead({ task, said, more, held }: TaskReadProps) {
         {more.map((next) => (
           <div key={next.id}>
             <dt>{words.thenDo}</dt>
-            <dd>
-              {next.title} {next.said}
-            </dd>
+            <dd>{lineOf(next)}</dd>
           </div>
         ))}
       </dl>

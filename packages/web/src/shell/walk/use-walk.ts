@@ -2,7 +2,7 @@ import type { BenchRound, Round, SpotMark, Task } from "@sillwood/bench/round";
 import { useEffect, useState } from "react";
 import { nowMs } from "../../engine/clock.ts";
 import { hasWork } from "../round/use-round.ts";
-import { setWalk, stepped, useWalkPlace, type WalkPlace } from "./walk-place.ts";
+import { setWalk, stepped, useWalkPlace, type WalkPlace, walkPlace } from "./walk-place.ts";
 
 export interface Walking {
   readonly place: WalkPlace;
@@ -34,6 +34,13 @@ const startAt = (bench: BenchRound, plant: string | null): WalkPlace => {
     closed: false,
   };
 };
+
+/** Jumps to a pot, also onto another bench; the walk goes on from there. */
+export function walkTo(bench: BenchRound, plant: string): void {
+  const kept = walkPlace();
+  const at_n = kept?.bench === bench.bench ? kept.stops.indexOf(plant) : -1;
+  setWalk(kept && at_n >= 0 ? { ...kept, at_n, touchedAt_ms: nowMs() } : startAt(bench, plant));
+}
 
 /** The walk of one bench: begun from the round as it is, then kept in its order whatever the round says later. */
 export function useWalk(

@@ -8,7 +8,7 @@ import { Frame } from "../frame.tsx";
 import { write } from "../last-line.ts";
 import { ReadingNote } from "../reading-note.tsx";
 import { hasWork, useRound } from "../round/use-round.ts";
-import { actOf, isWeighing } from "./acts.ts";
+import { actOf, isWeighing, lineOf } from "./acts.ts";
 import styles from "./whole-bench.module.css";
 
 /** A whole bench at once: amounts listed, tap the exceptions, one key writes the rest; it undoes as one. */
@@ -80,9 +80,7 @@ export function WholeBench() {
                 onClick={() => toggle(spot.plant ?? "")}
               >
                 <span className={styles["number"]}>{spot.number}</span>
-                <span className={styles["what"]}>
-                  {tasks.map(({ title, said }) => `${title} ${said}`).join(", ")}
-                </span>
+                <span className={styles["what"]}>{tasks.map(lineOf).join(", ")}</span>
                 {isOut && <span>{words.leftOut}</span>}
               </button>
             </li>

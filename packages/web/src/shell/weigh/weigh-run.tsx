@@ -141,7 +141,7 @@ function Weighing({
           <Key main shut={weight_g === undefined || isImpossible} onPress={enter}>
             {next ? words.keepNext(next.number) : words.keepLast}
           </Key>
-          <KeyRow>
+          <KeyRow inOrder>
             <Key shut={!before} onPress={() => to(at_n - 1)} label={pot.previousSaid(before?.number ?? "")}>
               {pot.previous(before?.number ?? "")}
             </Key>

@@ -13,7 +13,7 @@ export const plant: (typeof en)["plant"] = {
   wrong: "Stimmt was nicht?",
   print: "Drucken",
   writeAnEntry: "EINTRAG SCHREIBEN",
-  doIt: (title, amount) => `${title} ${amount}: ERLEDIGT`,
+  doIt: (title, amount) => `${[title, amount].filter(Boolean).join(" ")}: ERLEDIGT`,
   noChart: "Noch nichts zu zeichnen.",
   asTable: "als Tabelle",
   asChart: "als Bild",

@@ -59,7 +59,6 @@ export const pot: (typeof en)["pot"] = {
   right: (amount) => `${amount} stimmt`,
   change: "ändern",
   tooMuch: (amount, number, most) => `${amount} ist mehr, als Topf ${number} fasst, etwa ${most}.`,
-  pours: (count_n, volume, wait) => `${count_n} Güsse zu ${volume}, ${wait} dazwischen`,
   shelf: (name, at_n, of_n) => `${name}, Topf ${at_n} von ${of_n} in Stellordnung`,
   moved: (spot) => `umgestellt auf ${spot}`,
   order: "in dieser Reihenfolge",

@@ -4,9 +4,8 @@ const pots = (count_n: number) => (count_n === 1 ? "1 Topf" : `${count_n} Töpfe
 
 export const round: (typeof en)["round"] = {
   title: "Runde",
-  iHave: "Ich habe",
+  iHave: "Ich habe, in Minuten",
   allOfIt: "alles",
-  minutesShort: "min",
   minutesChoice: (minutes) => `${minutes} Minuten`,
   allMinutes: "so lange es dauert",
   must: "muss",

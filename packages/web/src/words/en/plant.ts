@@ -12,7 +12,7 @@ export const plant = {
   wrong: "Wrong?",
   print: "Print",
   writeAnEntry: "WRITE AN ENTRY",
-  doIt: (title: string, amount: string) => `${title} ${amount}: DONE`,
+  doIt: (title: string, amount: string) => `${[title, amount].filter(Boolean).join(" ")}: DONE`,
   noChart: "Nothing to draw yet.",
   asTable: "as a table",
   asChart: "as a chart",

@@ -59,7 +59,6 @@ export const pot = {
   change: "change",
   tooMuch: (amount: string, number: string, most: string) =>
     `${amount} is more than pot ${number} can hold, about ${most}.`,
-  pours: (count_n: number, volume: string, wait: string) => `${count_n} pours of ${volume}, ${wait} between`,
   shelf: (name: string, at_n: number, of_n: number) => `${name}, pot ${at_n} of ${of_n} in standing order`,
   moved: (spot: string) => `moved to ${spot}`,
   order: "in this order",

@@ -4,9 +4,8 @@ const plural = (count_n: number, one: string, many: string) =>
 /** Screen 1a. */
 export const round = {
   title: "Round",
-  iHave: "I have",
+  iHave: "I have, in minutes",
   allOfIt: "all",
-  minutesShort: "min",
   minutesChoice: (minutes: number) => `${minutes} minutes`,
   allMinutes: "as long as it takes",
   must: "must",
