@@ -1,5 +1,6 @@
 import { chancePast, chancePastAmount, withBound, withSign } from "./pot-filter-look.ts";
 import {
+  type Belief,
   CAPACITY,
   covarianceIndex,
   DEPLETION,
@@ -25,16 +26,24 @@ export interface PourMeaning {
   /** Depletion left after water ran out, and its sd, shares of capacity. */
   readonly drainedAt_frac: number;
   readonly drainedSd_frac: number;
+  /** What a pot that had dried fully no longer takes up, and its sd: dried peat rewets to less than it held. */
+  readonly hysteresis_frac: number;
+  readonly hysteresisSd_frac: number;
   /** Depletion beyond which water may run past a dry core. */
   readonly bypassFrom_frac: number;
   /** Share of a pour that a dry core keeps. */
   readonly bypassKept_frac: number;
 }
 
-/** @source air-water sheet F7; our assumption where it marks one */
+/**
+ * @source air-water sheet F7 and W4: retention of peat shows about 20 % hysteresis, dried peat can end 30 % lower (abstracts);
+ * taken at half of that here, since few pots dry right through: our assumption
+ */
 export const USUAL_POUR: PourMeaning = {
-  drainedAt_frac: 0.03,
-  drainedSd_frac: 0.05,
+  drainedAt_frac: 0.02,
+  drainedSd_frac: 0.03,
+  hysteresis_frac: 0.1,
+  hysteresisSd_frac: 0.08,
   bypassFrom_frac: 0.7,
   bypassKept_frac: 0.5,
 };
@@ -92,11 +101,7 @@ const NO_BYPASS_frac = 0.01;
 
 function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotState {
   const learned = learnedFromDrain(state, pour, meaning);
-  const capacity_g = learned[CAPACITY] as number;
-  const wetted = setAnew(learned, DEPLETION, {
-    mean: meaning.drainedAt_frac * capacity_g,
-    sd: meaning.drainedSd_frac * capacity_g,
-  });
+  const wetted = setAnew(learned, DEPLETION, drainedBelief(state, meaning, pour.soaked));
   // Bypass is likelier the drier the pot may have been, but never certain.
   const bypassed_frac = pour.soaked ? 0 : MOST_BYPASS_frac * chancePast(learned, meaning.bypassFrom_frac);
   if (bypassed_frac < NO_BYPASS_frac) return wetted;
@@ -105,6 +110,24 @@ function afterDrained(state: PotState, pour: Pour, meaning: PourMeaning): PotSta
       ? meaning.bypassKept_frac * pour.volume_mL
       : pour.volume_mL - pour.leachate_mL;
   return mixed(wetted, lessDepleted(learned, kept_g, 0.3 * kept_g), bypassed_frac);
+}
+
+/**
+ * What is believed of the depletion of a pot that has just drained: next to nothing, a little more if it had been dry.
+ *
+ * @param before state before the pour, 35 numbers
+ * @param meaning how a pour is read
+ * @param soaked stood in water up to the rim: rewetted through
+ * @returns mean and sd of the depletion, g
+ * @source air-water sheet F7, W4
+ */
+export function drainedBelief(before: PotState, meaning: PourMeaning = USUAL_POUR, soaked = false): Belief {
+  const capacity_g = before[CAPACITY] as number;
+  const dry_frac = soaked ? 0 : Math.min(1, Math.max(0, (before[DEPLETION] as number) / capacity_g));
+  return {
+    mean: (meaning.drainedAt_frac + meaning.hysteresis_frac * dry_frac) * capacity_g,
+    sd: (meaning.drainedSd_frac + meaning.hysteresisSd_frac * dry_frac) * capacity_g,
+  };
 }
 
 function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): PotState {

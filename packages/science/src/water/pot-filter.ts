@@ -42,6 +42,7 @@ export {
 } from "./pot-filter-state.ts";
 export { conditioned, expectedOf, type Measured, measured, type Seen } from "./pot-filter-update.ts";
 export {
+  drainedBelief,
   mixed,
   notEmpty,
   type Pour,

@@ -1,11 +1,11 @@
 import {
   CAPACITY,
   DEPLETION,
+  drainedBelief,
   meanOf,
   quantileOf,
   setAnew,
   shareUpTo,
-  USUAL_POUR,
 } from "@sillwood/science/water";
 import type { AwayMember, Outward, SitterLine, Span } from "../craft.ts";
 import { amountFor } from "./amount.ts";
@@ -52,11 +52,7 @@ export function departureOf({ slice, sight }: AwayMember<WaterSlice>, absence: S
 
 /** The same pot just watered and drained. */
 export function full(slice: WaterSlice): WaterSlice {
-  const capacity_g = meanOf(slice.state, CAPACITY);
-  const state = setAnew(slice.state, DEPLETION, {
-    mean: USUAL_POUR.drainedAt_frac * capacity_g,
-    sd: USUAL_POUR.drainedSd_frac * capacity_g,
-  });
+  const state = setAnew(slice.state, DEPLETION, drainedBelief(slice.state));
   return { ...slice, state, surfaceLost_mm: 0 };
 }
 

@@ -2,6 +2,7 @@ import {
   CAPACITY,
   DEPLETION,
   DRAINED,
+  drainedBelief,
   type Measured,
   meanOf,
   measured,
@@ -10,7 +11,6 @@ import {
   type PotState,
   sdOf,
   setAnew,
-  USUAL_POUR,
   withMoreDoubt,
 } from "@sillwood/science/water";
 import type { Happening, Sight } from "../craft.ts";
@@ -121,10 +121,7 @@ const likelihood = ({ innovation, innovationVariance }: Measured): number =>
 function withState(slice: WaterSlice, data: Weighed): WaterSlice {
   const capacity_g = meanOf(slice.state, CAPACITY);
   if (data.state === "just drained") {
-    const belief = {
-      mean: USUAL_POUR.drainedAt_frac * capacity_g,
-      sd: USUAL_POUR.drainedSd_frac * capacity_g,
-    };
+    const belief = drainedBelief(slice.state);
     const known =
       sdOf(slice.state, DEPLETION) <= belief.sd * 1.5 && meanOf(slice.state, DEPLETION) < 0.1 * capacity_g;
     return known

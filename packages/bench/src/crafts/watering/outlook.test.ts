@@ -142,20 +142,20 @@ describe("limits and signs", () => {
   });
 
   it("hangs though wet: do not water, a look at the roots, nothing firm", () => {
-    const droops = looked(morning(1), { look: "drooping", yes: true });
-    const limits = waterLimits(at(1, [droops]), kit.sight(morning(1)), testSay("en"));
+    const droops = looked(morning(0.2), { look: "drooping", yes: true });
+    const limits = waterLimits(at(0.2, [droops]), kit.sight(morning(0.2)), testSay("en"));
     expect(limits).toHaveLength(1);
     expect(limits[0]).toMatchObject({ work: "water", firm: false });
-    const look = outlookAt(1, [droops]).tasks.find(({ work }) => work === "look");
+    const look = outlookAt(0.2, [droops]).tasks.find(({ work }) => work === "look");
     expect(look?.said).toContain("roots");
     expect(look?.must).toBe(true);
-    const stands = looked(morning(1) + HOUR_ms, { look: "drooping", yes: false });
-    expect(works(2, [droops, stands])).toEqual([]);
+    const stands = looked(morning(0.2) + HOUR_ms, { look: "drooping", yes: false });
+    expect(works(1, [droops, stands])).toEqual([]);
   });
 
   it("the droop of a wet pot does not make it dry", () => {
-    const droops = looked(morning(1), { look: "drooping", yes: true });
-    expect(at(1, [droops]).state).toEqual(at(1).state);
+    const droops = looked(morning(0.2), { look: "drooping", yes: true });
+    expect(at(0.2, [droops]).state).toEqual(at(0.2).state);
   });
 
   it("hung, then found heavy: the same", () => {

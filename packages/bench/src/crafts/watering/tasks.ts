@@ -70,7 +70,6 @@ function waterTask(
     ...(inParts ? { pours: amount.pours } : {}),
     title: words.water,
     said: words.amount(amount.volume_mL),
-    // biome-ignore lint/suspicious/noThenProperty: the task's word for what follows the act
     then: inParts ? `${parts}; ${words.saucer}` : words.saucer,
     why: words.why(left_frac, forecast.use_g_d),
     act: { kind: WATERED, data: { volume_mL: amount.volume_mL, drained: "yes" } },
@@ -95,7 +94,6 @@ function rootsTask(forecast: WaterForecast, seen_ms: number, workings: WaterWork
     must: true,
     title: words.look,
     said: words.rootsSaid(sight.say.name(sight.plant.id)),
-    // biome-ignore lint/suspicious/noThenProperty: the task's word for what follows the act
     then: words.rootsThen,
     why: words.rootsWhy(left_frac),
     act: { kind: LOOKED, data: { look: "wet", yes: true } },
