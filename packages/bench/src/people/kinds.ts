@@ -26,8 +26,7 @@ export const peopleKinds = {
     subject: "person",
     onMin_n: 1,
     schema: v.strictObject({ role: choice("role", ["grower", "helper", "viewer"]) }),
-    sentence: (data, say) =>
-      said(say, `${ROLE_WORDS.en[data.role]} joined`, `${ROLE_WORDS.de[data.role]} kam dazu`),
+    sentence: (data, say) => said(say, `joined as ${data.role}`, `kam dazu: ${ROLE_WORDS.de[data.role]}`),
     effects: () => [],
     example: { role: "helper" },
   } satisfies EntryKind<{ role: Role }>,

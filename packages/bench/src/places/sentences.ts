@@ -18,7 +18,8 @@ const degrees = (say: Say, latitude_deg: number) => say.number(latitude_deg, 1);
 const english = (say: Say): PlaceSentences => ({
   site: (data) =>
     `the benches stand in ${data.name}, at ${degrees(say, data.latitude_deg)}° north and ${degrees(say, data.longitude_deg)}° east`,
-  bench: (data) => `bench “${data.name}” with ${data.spots.length} spots${data.outdoors ? ", outdoors" : ""}`,
+  bench: (data) =>
+    `bench “${data.name}” with ${data.spots.length} ${data.spots.length === 1 ? "spot" : "spots"}${data.outdoors ? ", outdoors" : ""}`,
   air: (data) =>
     `air ${say.temperature(data.dayAir_C)} by day, ${say.temperature(data.nightAir_C)} by night${data.humidity_frac === undefined ? "" : `, ${say.percent(data.humidity_frac)} humid`}`,
   lit: (data) =>
@@ -31,7 +32,7 @@ const german = (say: Say): PlaceSentences => ({
   site: (data) =>
     `die Plätze liegen in ${data.name}, ${degrees(say, data.latitude_deg)}° Nord und ${degrees(say, data.longitude_deg)}° Ost`,
   bench: (data) =>
-    `Bank „${data.name}“ mit ${data.spots.length} Plätzen${data.outdoors ? ", im Freien" : ""}`,
+    `Bank „${data.name}“ mit ${data.spots.length} ${data.spots.length === 1 ? "Platz" : "Plätzen"}${data.outdoors ? ", im Freien" : ""}`,
   air: (data) =>
     `Luft ${say.temperature(data.dayAir_C)} am Tag, ${say.temperature(data.nightAir_C)} nachts${data.humidity_frac === undefined ? "" : `, ${say.percent(data.humidity_frac)} Feuchte`}`,
   lit: (data) =>
