@@ -9,7 +9,6 @@ import {
   mixed,
   notEmpty,
   type PotState,
-  sdOf,
   setAnew,
   withMoreDoubt,
 } from "@sillwood/science/water";
@@ -42,13 +41,17 @@ const PROBLEMS_n = 8;
 /** Errors of the demand are only worth telling the neighbours once so much of the store was used. */
 const WORTH_TELLING_frac = 0.05;
 const MINUTE_ms = 60_000;
+/** A pot weighed as just drained within this time of a pour drained from that pour. @source our assumption */
+const DRAINED_AT_frac = 0.05;
+const DRAINED_SD_frac = 0.08;
+const DRAINING_ms = 6 * 3_600_000;
 const MONTH_ms = 30 * 86_400_000;
 
 /** A weight (F4): c - D seen through the scale; a surprising one is held and not used. */
 export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
   const data = happening.own?.data as unknown as Weighed;
   const at = { ...slice, at_ms: Math.max(slice.at_ms, happening.at_ms) };
-  const told = withState(at, data);
+  const told = withState(at, data, happening.at_ms);
   const sd_g = Math.max(sight.assumed("scaleStep_g"), SCALE_SD_frac * data.weight_g);
   const sum = data.state === "at lasting wilt" ? WEIGHT_AT_WILT : WEIGHT;
   let seen = measured(told.state, sum, data.weight_g, sd_g);
@@ -118,15 +121,24 @@ const likelihood = ({ innovation, innovationVariance }: Measured): number =>
   Math.exp(-0.5 * (innovation ** 2 / innovationVariance)) / Math.sqrt(innovationVariance);
 
 /** What the state in which it was weighed says by itself. */
-function withState(slice: WaterSlice, data: Weighed): WaterSlice {
+function withState(slice: WaterSlice, data: Weighed, at_ms: number): WaterSlice {
   const capacity_g = meanOf(slice.state, CAPACITY);
   if (data.state === "just drained") {
-    const belief = drainedBelief(slice.state);
-    const known =
-      sdOf(slice.state, DEPLETION) <= belief.sd * 1.5 && meanOf(slice.state, DEPLETION) < 0.1 * capacity_g;
-    return known
-      ? slice
-      : { ...believing(slice, setAnew(slice.state, DEPLETION, belief)), surfaceLost_mm: 0 };
+    const pour = slice.pours.at(-1);
+    if (pour && pour.drained !== "no" && at_ms - pour.at_ms < DRAINING_ms) {
+      // The pour is written and has said its part; that somebody calls it drained rules out that it ran past.
+      const told = measured(
+        slice.state,
+        { weights: [1] },
+        DRAINED_AT_frac * capacity_g,
+        DRAINED_SD_frac * capacity_g,
+      );
+      return believing(slice, told.state);
+    }
+    return {
+      ...believing(slice, setAnew(slice.state, DEPLETION, drainedBelief(slice.state))),
+      surfaceLost_mm: 0,
+    };
   }
   if (data.state === "at lasting wilt") {
     const wilted = measured(slice.state, AT_WILT, 0, WILT_SD_frac * capacity_g);

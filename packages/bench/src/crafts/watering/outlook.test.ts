@@ -106,28 +106,30 @@ describe("deciding on a visit", () => {
   const weights = [
     weighed(morning(0) + 1000, { weight_g: 700, state: "just drained" }),
     weighed(morning(1), { weight_g: 662, state: "as found" }),
-    weighed(morning(2), { weight_g: 624, state: "as found" }),
   ] as const;
-  const forecast = forecastOf(at(2, weights), kit.outward(morning(2)));
+  const forecast = forecastOf(at(1, weights), kit.outward(morning(1)));
 
   it("waits while the pot is most likely moist, however wide the range", () => {
     const yesterday = forecastOf(at(1), kit.outward(morning(1)));
     expect(decide(yesterday, kit.outward(morning(1))).best_ms).toBeGreaterThan(morning(1));
   });
   it("rare visits water earlier: the next one would be too late", () => {
-    const weekly = kit.outward(morning(2), { visits_ms: [morning(9), morning(16)] });
-    const daily = kit.outward(morning(2));
-    expect(decide(forecast, weekly).best_ms).toBeLessThanOrEqual(morning(3));
-    expect(decide(forecast, daily).best_ms).toBeGreaterThanOrEqual(morning(3));
-    expect(decide(forecast, daily).best_ms).toBeGreaterThan(decide(forecast, weekly).best_ms);
+    const daily = decide(forecast, kit.outward(morning(1)));
+    const rare = kit.outward(morning(1), { visits_ms: [morning(8), morning(15)] });
+    expect(daily.best_ms).toBeGreaterThan(morning(1));
+    expect(decide(forecast, rare).best_ms).toBe(morning(1));
+    expect(decide(forecast, rare).chanceBeforeNext_frac).toBeGreaterThan(0.2);
   });
   it("less risk accepted, earlier water", () => {
-    const careful = kit.outward(morning(2), {
-      assumed: (key) => (key === "waterRisk_frac" ? 0.02 : kit.sight(0).assumed(key)),
-    });
-    expect(decide(forecast, careful).best_ms).toBeLessThanOrEqual(
-      decide(forecast, kit.outward(morning(2))).best_ms,
-    );
+    const withRisk = (risk: number) =>
+      decide(
+        forecast,
+        kit.outward(morning(1), {
+          assumed: (key) => (key === "waterRisk_frac" ? risk : kit.sight(0).assumed(key)),
+        }),
+      ).best_ms;
+    expect(withRisk(0.02)).toBeLessThanOrEqual(withRisk(0.2));
+    expect(withRisk(0.2)).toBeLessThan(withRisk(0.6));
   });
 });
 

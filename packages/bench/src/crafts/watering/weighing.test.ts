@@ -98,12 +98,19 @@ describe("weights", () => {
     expect(meanOf(wetter.state, LEAF)).toBeGreaterThan(meanOf(plain.state, LEAF) - 0.45);
   });
 
-  it("a scale's word outweighs a look", () => {
-    const both = kit.live(
-      known,
-      [looked(morning(4) + HOUR_ms, { look: "wet", yes: true })],
+  it("a scale's word outweighs a look: the same look moves a weighed pot far less", () => {
+    const unseen = kit.live(
+      kit.start(),
+      [poured(morning(0), { volume_mL: 250, drained: "yes" })],
       morning(4) + HOUR_ms,
     );
-    expect(Math.abs(meanOf(both.state, DEPLETION) - meanOf(known.state, DEPLETION))).toBeLessThan(10);
+    const wet = looked(morning(4) + HOUR_ms, { look: "wet", yes: true });
+    const moves = (slice: typeof known) =>
+      Math.abs(
+        meanOf(kit.live(slice, [wet], morning(4) + HOUR_ms).state, DEPLETION) -
+          meanOf(slice.state, DEPLETION),
+      );
+    expect(moves(unseen)).toBeGreaterThan(10);
+    expect(moves(known)).toBeLessThan(0.5 * moves(unseen));
   });
 });
