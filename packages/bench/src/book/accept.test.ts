@@ -89,6 +89,7 @@ describe("the gate into the book", () => {
     ["v", 1000, 1001],
     ["zone", "America/Argentina/Buenos_Aires", "<b>"],
     ["kind", "future.thing", "future"],
+    ["id", "0699e991-a7ff-7000-8000-000000000000", "0699e991-a800-7000-8000-000000000000"],
     ["by", good.by, "Somebody's name"],
     ["files", Array(20).fill("a".repeat(64)), Array(21).fill("a".repeat(64))],
     ["files", [], ["A".repeat(64)]],

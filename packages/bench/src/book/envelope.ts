@@ -1,7 +1,7 @@
 import * as v from "valibot";
 import { EARLIEST_ms, LATEST_ms, parseClock } from "./clock.ts";
 import { isSha256 } from "./hash.ts";
-import { isUuid7 } from "./uuid.ts";
+import { isUuid7, uuidTime_ms } from "./uuid.ts";
 
 /** Limits on one entry (our assumption): generous for a notebook line, small enough that none can stop a device. */
 export const LIMITS = {
@@ -59,7 +59,14 @@ const clockMessage = (issue: { readonly input: unknown }) =>
 /** The envelope of an entry, without what its kind says about `data`. */
 export const envelopeSchema = v.strictObject(
   {
-    id: uuid("id"),
+    // The time in an id names its bucket, so it keeps to the same years as every other time.
+    id: v.pipe(
+      uuid("id"),
+      v.check(
+        (id) => uuidTime_ms(id) < LATEST_ms,
+        "id was made after the year 2199; expected one made before 2200",
+      ),
+    ),
     device: uuid("device"),
     kind: pattern(
       "kind",

@@ -22,7 +22,6 @@ export async function makeBook(db: Kysely<unknown>, engine: Engine): Promise<voi
     .addColumn("json", "text")
     .addPrimaryKeyConstraint("entry_key", ["book", "id", "hash"])
     .execute();
-  await schema.createIndex("entry_cell").on("entry").columns(["book", "device", "month"]).execute();
   await schema
     .createTable("digest")
     .addColumn("book", "text", (c) => c.notNull())

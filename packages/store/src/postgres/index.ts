@@ -8,6 +8,7 @@ import type { Tables } from "../sql/tables.ts";
 import { takeWriterLock } from "../sql/writer-lock.ts";
 import { postgresAppend } from "./append.ts";
 import { postgresBytes } from "./postgres-bytes.ts";
+import { postgresTexts } from "./texts.ts";
 
 export interface PostgresOptions {
   /** As `postgres://name@127.0.0.1:5432/database`. */
@@ -43,7 +44,7 @@ export async function openPostgres(options: PostgresOptions): Promise<EntryStore
       book,
       bytes: postgresBytes(db, book),
       append: postgresAppend(db, book, lock.holder),
-      texts: () => texts(db, book),
+      texts: () => postgresTexts(db, book),
       // The plain export is the copy; a dump of the database is its administrator's tool.
       copyInto: async () => [],
       async close() {
@@ -65,19 +66,5 @@ async function refuseUnsynced(db: Kysely<Tables>): Promise<void> {
         "failed",
         `the database server runs with ${setting} = off; a power cut could lose acknowledged entries`,
       );
-  }
-}
-
-async function* texts(db: Kysely<Tables>, book: string): AsyncGenerator<string[]> {
-  let after = { id: "", hash: "" };
-  for (;;) {
-    const { rows } = await sql<{ id: string; hash: string; json: string }>`
-      select id, hash, json from entry e where book = ${book} and json is not null and (id, hash) > (${after.id}, ${after.hash})
-      and not exists (select 1 from damage d where d.book = e.book and d.id = e.id and d.hash = e.hash)
-      order by id, hash limit 5000`.execute(db);
-    const last = rows.at(-1);
-    if (!last) return;
-    yield rows.map(({ json }) => json);
-    after = last;
   }
 }

@@ -10,6 +10,7 @@ import {
   summaryOf,
 } from "@sillwood/bench/book";
 import { type Kysely, sql } from "kysely";
+import { idRange } from "./id-range.ts";
 import type { Tables } from "./tables.ts";
 
 /** What both engines read in the same words. */
@@ -39,6 +40,8 @@ export async function readRefs(
     .select(["e.id", "e.hash", "e.kind"])
     .where("e.device", "=", parts.device)
     .where("e.month", "=", parts.month)
+    .where("e.id", ">=", idRange(parts.month).from)
+    .where("e.id", "<=", idRange(parts.month).until)
     .execute();
   return rows
     .filter(({ kind }) => readersOf(kind) === parts.readers)

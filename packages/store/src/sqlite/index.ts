@@ -13,6 +13,7 @@ import type { Tables } from "../sql/tables.ts";
 import { takeWriterLock } from "../sql/writer-lock.ts";
 import { sqliteAppend } from "./append.ts";
 import { openChecked } from "./open-checked.ts";
+import { sqliteTexts } from "./texts.ts";
 
 export { assertDurable, openChecked, refuseOldSqlite, SQLITE_LEAST } from "./open-checked.ts";
 
@@ -46,7 +47,7 @@ export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
       book,
       bytes: diskBytes(`${path}-files`),
       append: sqliteAppend(sqlite, book, lock.holder),
-      texts: () => texts(sqlite, book),
+      texts: () => sqliteTexts(sqlite, book),
       copyInto: (folder) => copyInto(sqlite, folder),
       async close() {
         await lock.release();
@@ -91,26 +92,6 @@ function bookName(sqlite: Database.Database, wished: string | undefined, now_ms:
   const book = wished ?? randomUUID();
   sqlite.prepare("insert into meta (book, made_ms) values (?, ?)").run(book, now_ms);
   return book;
-}
-
-/** By row number, which is how the file lies on the disk. */
-async function* texts(sqlite: Database.Database, book: string): AsyncGenerator<string[]> {
-  const damaged = sqlite.prepare("select 1 from damage where book = ? limit 1").pluck().get(book);
-  const not = damaged
-    ? "and not exists (select 1 from damage d where d.book = e.book and d.id = e.id and d.hash = e.hash)"
-    : "";
-  const page = sqlite
-    .prepare(
-      `select rowid, json from entry e where rowid > ? and book = ? and json is not null ${not} order by rowid limit 5000`,
-    )
-    .raw();
-  let after = 0;
-  for (;;) {
-    const rows = page.all(after, book) as [number, string][];
-    if (rows.length === 0) return;
-    yield rows.map(([, json]) => json);
-    after = (rows.at(-1) as [number, string])[0];
-  }
 }
 
 /** A copy by VACUUM INTO: the file itself may not be copied while it is open. Checked before it takes its name. */
