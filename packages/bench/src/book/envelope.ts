@@ -63,7 +63,7 @@ export const envelopeSchema = v.strictObject(
     id: v.pipe(
       uuid("id"),
       v.check(
-        (id) => uuidTime_ms(id) < LATEST_ms,
+        (id) => !isUuid7(id) || uuidTime_ms(id) < LATEST_ms,
         "id was made after the year 2199; expected one made before 2200",
       ),
     ),

@@ -7,12 +7,12 @@ import {
   type Digest,
   EMPTY_DIGEST,
   type EntryRef,
-  entryDigest,
   joinDigests,
   redactionOf,
   refKey,
 } from "@sillwood/bench/book";
 import { type Kysely, sql, type Transaction } from "kysely";
+import { nativeDigest } from "../sql/native-digest.ts";
 import type { EntryTable, Tables } from "../sql/tables.ts";
 import { takenOver } from "../sql/writer-lock.ts";
 
@@ -167,7 +167,7 @@ async function addToDigests(
   const sums = new Map<string, { cell: Cell; digest: Digest }>();
   for (const { ref, cell } of counted) {
     const key = `${cell.device}/${cell.month}/${cell.kind}`;
-    sums.set(key, { cell, digest: joinDigests(sums.get(key)?.digest ?? EMPTY_DIGEST, entryDigest(ref)) });
+    sums.set(key, { cell, digest: joinDigests(sums.get(key)?.digest ?? EMPTY_DIGEST, nativeDigest(ref)) });
   }
   for (const { cell, digest } of sums.values()) {
     const before = await tx

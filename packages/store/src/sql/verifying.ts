@@ -6,12 +6,12 @@ import {
   type Entry,
   type EntryId,
   type EntryRef,
-  entryDigest,
   joinDigests,
   refKey,
 } from "@sillwood/bench/book";
 import type { Kysely, Transaction } from "kysely";
 import { idRange } from "./id-range.ts";
+import { nativeDigest } from "./native-digest.ts";
 import type { EntryTable, Tables } from "./tables.ts";
 
 /** One month of one device: what one step of verification looks at. */
@@ -61,7 +61,7 @@ export function verifyMonth(db: Kysely<Tables>, book: string, month: Month): Pro
     const digests = new Map<string, Digest>();
     for (const row of rows)
       if (!names.has(refKey(row))) {
-        const digest = entryDigest({ id: row.id as EntryId, hash: row.hash });
+        const digest = nativeDigest({ id: row.id as EntryId, hash: row.hash });
         digests.set(row.kind, joinDigests(digests.get(row.kind) ?? EMPTY_DIGEST, digest));
       }
     const recounted_n = await writeDigests(tx, book, month, digests);

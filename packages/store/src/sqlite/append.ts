@@ -6,11 +6,11 @@ import {
   type Digest,
   EMPTY_DIGEST,
   type EntryRef,
-  entryDigest,
   joinDigests,
   redactionOf,
 } from "@sillwood/bench/book";
 import type Database from "better-sqlite3";
+import { nativeDigest } from "../sql/native-digest.ts";
 import { takenOver } from "../sql/writer-lock.ts";
 
 /**
@@ -44,7 +44,7 @@ export function sqliteAppend(
     const sums = new Map<string, { cell: Cell; digest: Digest }>();
     const count = (ref: EntryRef, cell: Cell) => {
       const key = `${cell.device}/${cell.month}/${cell.kind}`;
-      const digest = joinDigests(sums.get(key)?.digest ?? EMPTY_DIGEST, entryDigest(ref));
+      const digest = joinDigests(sums.get(key)?.digest ?? EMPTY_DIGEST, nativeDigest(ref));
       sums.set(key, { cell, digest });
     };
     const stored: EntryRef[] = [];
