@@ -22,7 +22,7 @@ export const GROWTH = 4;
 export const CAPACITY = 5;
 export const EYE = 6;
 export const STATES_n = 7;
-export const STATE_LENGTH_n = 35;
+const STATE_LENGTH_n = 35;
 
 const ROW_START: readonly number[] = [7, 14, 20, 25, 29, 32, 34];
 

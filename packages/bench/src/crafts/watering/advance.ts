@@ -62,7 +62,7 @@ const PAST_POINTS_n = 28;
 const MEMORY = Math.sqrt(1.3 / 0.7);
 
 /** Noise of a pot whose surprises have been larger or smaller than stated. */
-export function noiseOf(slice: WaterSlice, sight: Sight, airSd_frac: number): PotNoise {
+function noiseOf(slice: WaterSlice, sight: Sight, airSd_frac: number): PotNoise {
   const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(slice.surprise)));
   return {
     day_frac:
@@ -208,7 +208,7 @@ const pointOf = (at_ms: number, state: PotState): PastPoint => ({
 const AREA_JUMP = 0.1;
 
 /** What changed in the readings since the last step: a new pot, a better count of the leaves, a better known capacity. */
-export function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSlice {
+function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSlice {
   if (slice.fresh) return begunAnew(slice, sight);
   let next = slice;
   if (rates.leafArea_m2 !== slice.leafArea_m2) {

@@ -28,7 +28,7 @@ const LEAST_POUR_mL = 10;
 const ML_PER_US_FL_OZ = 29.5735295625;
 
 /** Share of a pour that stays in a medium used to this share of its store (W5). */
-export function captureAt(used_frac: number, sight: Sight): number {
+function captureAt(used_frac: number, sight: Sight): number {
   const dry = sight.assumed(
     sight.plant.medium === "bark" || sight.plant.medium === "gritty"
       ? "dryCaptureOther_frac"

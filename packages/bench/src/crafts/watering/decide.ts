@@ -74,7 +74,7 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
 }
 
 /** The present visit, the known ones, and daily ones after the last known until the horizon. */
-export function visitsFrom(now_ms: number, visits_ms: readonly number[]): readonly number[] {
+function visitsFrom(now_ms: number, visits_ms: readonly number[]): readonly number[] {
   const ahead = visits_ms.filter((at_ms) => at_ms > now_ms + SAME_VISIT_ms);
   const all = [now_ms, ...ahead];
   const horizon_ms = now_ms + HORIZON_d * DAY_ms;

@@ -12,7 +12,7 @@ const NIGHT_WEIGHT_frac = 0.05;
 const LOST_RAIN_frac = 0.2;
 
 /** Reference ET of an outdoor day from whatever is known of it, mm; the missing-data ladder says how. */
-export function referenceOf(day: AirDay): { readonly et_mm: number; readonly method: string } {
+function referenceOf(day: AirDay): { readonly et_mm: number; readonly method: string } {
   const warmest_C = day.spells.reduce((most, spell) => Math.max(most, spell.air_C), -40);
   const coldest_C = day.spells.reduce((least, spell) => Math.min(least, spell.air_C), 60);
   const { weather } = day;

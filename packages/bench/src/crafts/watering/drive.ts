@@ -55,12 +55,7 @@ export function driveOf(
 }
 
 /** The same without the cache, for days that are only imagined (a cooler room, a dimmer place). */
-export function dayDrive(
-  day: AirDay,
-  leafWidth_m: number,
-  rimDiameter_m: number,
-  leafLight_frac: number,
-): DayDrive {
+function dayDrive(day: AirDay, leafWidth_m: number, rimDiameter_m: number, leafLight_frac: number): DayDrive {
   const losses = day.outdoors
     ? outdoorLosses(day)
     : indoorLosses(day, leafWidth_m, rimDiameter_m, leafLight_frac);

@@ -22,13 +22,13 @@ import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
 
-export const DRAWS_n = 500;
+const DRAWS_n = 500;
 export const HORIZON_d = 60;
 /** The chart's fan: enough draws for its quantiles, as many days as the day line. */
 const FAN = { draws_n: 200, days_n: 14 };
 const DAY_ms = 86_400_000;
 /** Lasting wilt as a share of the capacity: its own sd is in the capacity. */
-export const WILT_frac = 0.98;
+const WILT_frac = 0.98;
 /** Doubt of the threshold itself, beside the doubt of the capacity. @source our assumption */
 const THRESHOLD_SD = 0.1;
 /** How fast a bench's common error fades, per day. @source air-water sheet section 8, pooling (assumption there) */
@@ -58,7 +58,7 @@ export interface WaterForecast {
 /** Stages in which thirst costs flowers and fruit. */
 const THIRSTY_STAGES = ["in bud", "in flower", "in fruit", "flowering", "fruiting"];
 
-export function isFlowering(sight: Sight): boolean {
+function isFlowering(sight: Sight): boolean {
   const flowers = sight.read("openFlowers_n");
   if (flowers.origin !== "assumed" && flowers.value >= 1) return true;
   return sight.plant.stage !== undefined && THIRSTY_STAGES.includes(sight.plant.stage.value);

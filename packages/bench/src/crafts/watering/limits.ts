@@ -37,6 +37,6 @@ export function waterLimits(slice: WaterSlice, sight: Sight, say: Say): readonly
 }
 
 /** Seen hanging from dryness and not seen standing since, or most likely past wilting. */
-export function isWilted(slice: WaterSlice): boolean {
+function isWilted(slice: WaterSlice): boolean {
   return slice.wilted_ms !== undefined || chancePast(slice.state, WILTING_frac) > LIKELY_frac;
 }

@@ -73,7 +73,7 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
 }
 
 /** "Thu 16 Jan (We to Sa)". */
-export function dateSaid(forecast: WaterForecast, sight: Outward): string {
+function dateSaid(forecast: WaterForecast, sight: Outward): string {
   const words = wateringWords(sight.say);
   const { draws, now_ms } = forecast;
   const at = (probability: number) => now_ms + quantileOf(draws.dry_d, probability) * DAY_ms;

@@ -3,11 +3,9 @@ import {
   conditioned,
   DEPLETION,
   expectedOf,
-  LEAF,
   meanOf,
   type PotState,
   quantileOf,
-  sdOf,
   sdOfSum,
   shareUpTo,
 } from "@sillwood/science/water";
@@ -132,6 +130,3 @@ export function expectedWeight_g(
   const sd_g = Math.hypot(Math.sqrt(expected.variance), sight.assumed("scaleStep_g"));
   return { low_g: Math.max(0, expected.mean - 1.2816 * sd_g), high_g: expected.mean + 1.2816 * sd_g };
 }
-
-/** Doubt of the demand, for those who rank pots. */
-export const demandSd = (state: PotState): number => sdOf(state, LEAF);

@@ -43,7 +43,7 @@ export interface PotKit {
   live(slice: WaterSlice, happenings: readonly Happening[], to_ms: number): WaterSlice;
 }
 
-export const testPlant = (facts: Partial<PlantFacts> = {}): PlantFacts => ({
+const testPlant = (facts: Partial<PlantFacts> = {}): PlantFacts => ({
   id: "plant-1" as PlantId,
   number: 127,
   habit: "thin",
@@ -57,7 +57,7 @@ export const testPlant = (facts: Partial<PlantFacts> = {}): PlantFacts => ({
   ...facts,
 });
 
-export const dateOf = (at_ms: number): string => String(Math.floor(at_ms / DAY_ms)).padStart(7, "0");
+const dateOf = (at_ms: number): string => String(Math.floor(at_ms / DAY_ms)).padStart(7, "0");
 
 export function potKit(facts: Partial<PlantFacts> = {}, room: Room | ((day_n: number) => Room) = {}): PotKit {
   const plant = testPlant(facts);

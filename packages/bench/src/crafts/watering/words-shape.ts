@@ -1,5 +1,5 @@
-import type { Look, Sign } from "../craft.ts";
-import type { Looked, LookKey, Watered, Weighed } from "./kinds.ts";
+import type { Look } from "../craft.ts";
+import type { Looked, Watered, Weighed } from "./kinds.ts";
 import type { WaterProblem } from "./slice.ts";
 
 /** Every sentence of the craft. One catalogue a language; a missing sentence does not compile. */
@@ -141,5 +141,3 @@ export interface AwayWords {
   back(number: string, left_frac: number): string;
   readonly backLook: string;
 }
-
-export type { LookKey, Sign };
