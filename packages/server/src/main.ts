@@ -25,7 +25,10 @@ try {
     : await openSqlite({ path: book, label });
   const kinds = kindRegistry([...houseKinds, ...crafts.flatMap((craft) => craft.kinds)]);
   const app = createApp({ store, kinds, ...(web === undefined ? {} : { webDir: web }) });
-  const listening = await listen(app, { port: Number(port), host });
+  const listening = await listen(app, { port: Number(port), host }).catch(async (error: unknown) => {
+    await store.close();
+    throw error;
+  });
   console.log(listening.url);
   // One month of one device each start: the whole book comes round without anybody waiting for it.
   const { damaged } = await store.verify("next");

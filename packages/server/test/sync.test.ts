@@ -2,6 +2,7 @@ import { type Fetch, httpTransport, readersFrom, SyncError, syncOnce } from "@si
 import { memoryStore } from "@sillwood/store/memory";
 import { describe, expect, it } from "vitest";
 import { someEntries, testKinds, writer } from "../../bench/test/entry-maker.ts";
+import { makeNews } from "../src/app.ts";
 import { BASE, makeApp } from "./make-app.ts";
 
 const readersOf = readersFrom(testKinds);
@@ -69,7 +70,8 @@ describe("sync over HTTP", () => {
   });
 
   it("says that something is new, once for many, and nothing else", async () => {
-    const { ask, post } = makeApp();
+    const news = makeNews();
+    const { ask, post } = makeApp({ news });
     const response = await ask("/books/main/news");
     expect(response.headers.get("content-type")).toContain("text/event-stream");
     const reader = (response.body as ReadableStream<Uint8Array>).getReader();
@@ -77,6 +79,8 @@ describe("sync over HTTP", () => {
     expect(await next()).toContain("listening");
     await post("/books/main/sync/entries", { entries: someEntries(6, 5).map(({ entry }) => entry) });
     expect(await next()).toBe("data: something new\n\n");
+    expect(news.listeners_n).toBe(1);
     await reader.cancel();
+    await expect.poll(() => news.listeners_n).toBe(0);
   });
 });
