@@ -9,25 +9,35 @@ import type { Book } from "./book.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
 import type { Asking } from "./questions.ts";
 
+/** Beyond this the person is told and the book learns of it. */
+const CLOCK_OFF_ms = 2 * 60_000;
+/** Two measurements of one wrong clock differ by the travel time, not by more. */
+const CLOCK_SAME_ms = 30_000;
+/** While it stays off, the span is carried on this often. */
+const CLOCK_AGAIN_ms = 10 * 60_000;
+const DAY_ms = 86_400_000;
+
 export interface ClerkTools {
   readonly db: BookDb;
   readonly store: BookStore;
   readonly server: Server;
   readonly book: Book;
   readonly random: () => number;
-  readonly now_ms: number;
+  /** In whose language refusals are said before anybody asks. */
+  readonly asking: Asking;
   readonly loop: SyncLoop;
+  /** Other tabs of this device, where there can be any. */
+  readonly channel?: BroadcastChannel;
   tell(news: FromEngine): void;
 }
 
 /** Reads the book in, writes entries to disk before they count, and keeps the server told. */
 export async function clerkOf(tools: ClerkTools) {
-  const { db, store, server, book, random, tell } = tools;
+  const { db, store, server, book, random, tell, asking, channel } = tools;
   const files = fileStore(db);
   const nextId = uuidMaker();
   const known = new Set<string>();
   let identity = ((await db.get("meta", "identity")) ?? null) as Identity | null;
-  const channel = typeof BroadcastChannel === "undefined" ? undefined : new BroadcastChannel("sillwood");
   let mark: Mark = { away_n: 0, server: "unknown" };
 
   const tellMark = async (change: Partial<Mark> = {}) => {
@@ -80,6 +90,7 @@ export async function clerkOf(tools: ClerkTools) {
     onArrived: (entries: readonly AcceptedEntry[]) => take(entries.map(({ entry }) => entry)),
     onPass: async (change) => {
       await takeFiles();
+      if (change.ahead_ms !== undefined) await noteClock(change.ahead_ms);
       await tellMark(change);
     },
   });
@@ -89,22 +100,37 @@ export async function clerkOf(tools: ClerkTools) {
     await tellMark();
   });
 
-  async function write(drafts: readonly Draft[], asking: Asking): Promise<Written> {
+  /** A device clock that is off is told once for each span; the fold puts the times right, nothing is rewritten. */
+  async function noteClock(ahead_ms: number): Promise<void> {
+    const until_ms = Date.now();
+    const seen = (await db.get("meta", "clock seen")) as { at_ms: number; ahead_ms: number } | undefined;
+    const isOff = Math.abs(ahead_ms) > CLOCK_OFF_ms;
+    const isTold = seen !== undefined && Math.abs(seen.ahead_ms - ahead_ms) < CLOCK_SAME_ms;
+    if (isOff && (!identity || (isTold && until_ms - seen.at_ms < CLOCK_AGAIN_ms))) return;
+    if (isOff && identity) {
+      const from_ms = Math.min(seen?.at_ms ?? until_ms - DAY_ms, until_ms);
+      const data = { device: identity.device, from_ms, until_ms, ahead_ms };
+      await write([{ kind: "device.clock", on: [], data }], { ...asking, now_ms: until_ms });
+    }
+    await db.put("meta", { at_ms: until_ms, ahead_ms: isOff ? ahead_ms : 0 }, "clock seen");
+  }
+
+  async function write(drafts: readonly Draft[], asked: Asking): Promise<Written> {
     if (!identity) return { refused: [{ path: "by", message: "nobody has said yet who holds this device" }] };
-    const written = book.write(drafts, identity, asking);
+    const written = book.write(drafts, identity, asked);
     if ("refused" in written) return written;
     const entries = written.accepted.map(({ entry }) => entry);
     try {
-      await store.write(written.accepted, asking.now_ms);
+      await store.write(written.accepted, asked.now_ms);
     } catch (error) {
       if (!isFull(error)) throw error;
-      return { lost: drafts.map((draft) => book.saidOf(draft, asking)).join("; ") };
+      return { lost: drafts.map((draft) => book.saidOf(draft, asked)).join("; ") };
     }
     take(entries);
     channel?.postMessage({ texts: written.accepted.map(({ text }) => text) });
     await tellMark();
     loop.soon();
-    return { kept: entries.map(({ id }) => id as EntryId), said: book.said(entries, asking) };
+    return { kept: entries.map(({ id }) => id as EntryId), said: book.said(entries, asked) };
   }
 
   async function be(command: Extract<Command, { do: "be" }>): Promise<Identity> {

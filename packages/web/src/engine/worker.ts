@@ -29,9 +29,10 @@ async function open(command: Extract<Command, { do: "open" }>): Promise<Clerk> {
     server,
     book: newBook(command.asking, random),
     random,
-    now_ms: command.asking.now_ms,
+    asking: command.asking,
     tell: (news) => scope.postMessage(news),
     loop: syncLoop,
+    channel: new BroadcastChannel("sillwood"),
   });
 }
 

@@ -1,4 +1,5 @@
 import { type ReactNode, useEffect, useId, useRef } from "react";
+import { settings } from "../device/settings.ts";
 import { pageChanged } from "../shell/guard.ts";
 import { useWords } from "../words/words.ts";
 import styles from "./slip.module.css";
@@ -24,11 +25,13 @@ export function Slip({ slip, title, children, full }: SlipProps) {
     const element = dialog.current;
     if (!element || !slip.isOpen) return;
     const before = document.activeElement;
-    pageChanged();
+    // A drip that opened a slip must not press its first key; a dry hand need not wait.
+    const change = () => settings().wet && pageChanged();
+    change();
     element.showModal();
     return () => {
       element.close();
-      pageChanged();
+      change();
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
   }, [slip.isOpen]);

@@ -9,6 +9,7 @@ import { Frame } from "./frame.tsx";
 import { useHashPath, useHashSearch } from "./hash-location.ts";
 import { HouseKeys } from "./house-keys.tsx";
 import { NewVersion } from "./new-version.tsx";
+import { NumberScreen } from "./number/number-screen.tsx";
 import { ReadingNote } from "./reading-note.tsx";
 import { RoundScreen } from "./round/round-screen.tsx";
 import { pages } from "./routes.ts";
@@ -61,6 +62,8 @@ function Pages() {
         <Suspense fallback={<Coming />}>
           <Switch>
             <Route path="/" component={RoundScreen} />
+            {/* With the first script: a scanner's digits do not wait. */}
+            <Route path="/number" component={NumberScreen} />
             {pages.map(({ path: at, screen }) => (
               <Route key={at} path={at} component={screen} />
             ))}

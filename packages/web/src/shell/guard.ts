@@ -10,7 +10,15 @@ let changedAt_ms = Number.NEGATIVE_INFINITY;
 
 export function pageChanged(at_ms = performance.now()): void {
   changedAt_ms = at_ms;
+  if (typeof document === "undefined") return;
+  // The page also says so to styles: nothing can be pressed while it settles.
+  const { dataset } = document.documentElement;
+  dataset["settling"] = "";
+  clearTimeout(settled);
+  settled = setTimeout(() => delete dataset["settling"], DROPPED_ms);
 }
+
+let settled: ReturnType<typeof setTimeout> | undefined;
 
 export const isDropped = (at_ms: number): boolean => at_ms - changedAt_ms < DROPPED_ms;
 

@@ -5,6 +5,7 @@ import { useSlip } from "../parts/use-slip.ts";
 import { useWords } from "../words/words.ts";
 import { useKeys } from "./keyboard.ts";
 import { lastLine } from "./last-line.ts";
+import { typeDigit } from "./number/typed-number.ts";
 import { pages } from "./routes.ts";
 
 /** Keys that work on every page: digits, U, W, / and ?. */
@@ -13,7 +14,10 @@ export function HouseKeys() {
   const [, go] = useLocation();
   const list = useSlip();
   useKeys({
-    digit: (event) => go(`/number?typed=${event.key}`),
+    digit: (event) => {
+      typeDigit(event.key);
+      go("/number");
+    },
     u: () => lastLine()?.undo?.(),
     w: () => document.querySelector<HTMLElement>("[data-working]")?.click(),
     "/": () => {

@@ -20,7 +20,6 @@ export const pages: readonly Page[] = [
   page("/whole/:bench", () => import("./walk/whole-bench.tsx"), "WholeBench"),
   page("/weigh/:bench", () => import("./weigh/weigh-run.tsx"), "WeighRun"),
   page("/plant/:plant", () => import("./plant/plant-screen.tsx"), "PlantScreen"),
-  page("/number", () => import("./number/number-screen.tsx"), "NumberScreen"),
   page("/print/round", () => import("../print/round-sheet.tsx"), "RoundSheet"),
   page("/print/labels", () => import("../print/labels.tsx"), "Labels"),
   page("/print/plant/:plant", () => import("../print/plant-card.tsx"), "PlantCard"),

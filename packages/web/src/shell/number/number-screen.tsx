@@ -1,23 +1,22 @@
 import { useEffect, useState } from "react";
-import { useLocation, useSearchParams } from "wouter";
+import { useLocation } from "wouter";
 import { useAsk } from "../../engine/use-ask.ts";
 import { Key } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
-import { addDigit, Pad } from "../../parts/pad.tsx";
+import { Pad } from "../../parts/pad.tsx";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
 import { useKeys } from "../keyboard.ts";
 import styles from "./number-screen.module.css";
+import { SHEET_n, setTyped, typeDigit, useTyped } from "./typed-number.ts";
 
 const NUMBER_MOST_n = 5;
-const SHEET_n = 8;
 
 /** A pot's number on a big pad, from a keyboard, or from a scanner that types like one. Opens that plant from anywhere. */
 export function NumberScreen() {
   const { number: words } = useWords();
-  const [search] = useSearchParams();
   const [, go] = useLocation();
-  const [text, setText] = useState(search.get("typed") ?? "");
+  const text = useTyped();
   const [asked, setAsked] = useState<number>();
   const { value: found } = useAsk("number", { number: asked ?? -1 });
   const isSheet = text.length === SHEET_n;
@@ -28,9 +27,11 @@ export function NumberScreen() {
     if (opened) go(`/plant/${opened}`, { replace: true });
   }, [opened, go]);
 
+  useEffect(() => () => setTyped(""), []);
+
   const digit = (typed: string) => {
     setAsked(undefined);
-    setText((before) => addDigit(before, typed, SHEET_n));
+    typeDigit(typed);
   };
   const enter = () => {
     if (isShut) return;
@@ -39,9 +40,9 @@ export function NumberScreen() {
   };
   useKeys({
     digit: (event) => digit(event.key),
-    backspace: () => setText((before) => before.slice(0, -1)),
+    backspace: () => setTyped(text.slice(0, -1)),
     enter: enter,
-    escape: () => (text === "" ? history.back() : setText("")),
+    escape: () => (text === "" ? history.back() : setTyped("")),
   });
 
   return (
@@ -52,8 +53,8 @@ export function NumberScreen() {
           <Pad
             label={words.ask}
             onDigit={digit}
-            left={{ said: words.wipe, onPress: () => setText("") }}
-            right={{ said: words.back, onPress: () => setText((before) => before.slice(0, -1)) }}
+            left={{ said: words.wipe, onPress: () => setTyped("") }}
+            right={{ said: words.back, onPress: () => setTyped(text.slice(0, -1)) }}
           />
           <Key main shut={isShut} onPress={enter}>
             {text === "" ? words.go : words.goTo(text)}

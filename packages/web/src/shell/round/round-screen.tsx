@@ -1,4 +1,4 @@
-import { useState } from "react";
+import { lazy, useState } from "react";
 import { useLocation } from "wouter";
 import { changeSettings } from "../../device/settings.ts";
 import { nowMs } from "../../engine/clock.ts";
@@ -8,17 +8,20 @@ import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
 import { ReadingNote } from "../reading-note.tsx";
 import { useSay, useSettings } from "../say.ts";
-import { isResumable, setWalk, useWalkPlace } from "../walk/walk-place.ts";
+import { isResumable, resumedAt, setWalk, useWalkPlace } from "../walk/walk-place.ts";
 import { Asks } from "./asks.tsx";
 import { BenchRow } from "./bench-row.tsx";
 import { HeldRow, MovedRow } from "./held-row.tsx";
 import styles from "./round-screen.module.css";
 import { SaveRoom } from "./save-room.tsx";
 import { useStoppedElsewhere } from "./stopped.ts";
-import { benchesWithWork, hasWork, turnRound, useRound } from "./use-round.ts";
+import { benchesWithWork, hasWork, turnRound, useRound, workOf } from "./use-round.ts";
 
 /** Minutes that can be chosen; undefined is all of it. */
 const CHOICES = [30, 45, 60, undefined] as const;
+
+/** The first screen of an empty book; a full one never fetches it. */
+const FirstRun = lazy(async () => ({ default: (await import("../../pages/first-run/first-run.tsx")).FirstRun }));
 
 /** Screen 1a: what can't wait, in walking order, in the minutes there are. */
 export function RoundScreen() {
@@ -43,12 +46,14 @@ export function RoundScreen() {
   const numberOf = (plant: string | undefined) =>
     round.benches.flatMap(({ spots }) => spots).find((spot) => spot.plant === plant)?.number ?? "";
   const resumable = isResumable(place, nowMs()) ? place : undefined;
-  const stoppedAt = resumable && numberOf(resumable.stops[resumable.at_n]);
+  const stoppedAt = resumable && numberOf(resumable.stops[resumedAt(resumable, workOf(round))]);
   const ago = (at_ms: number) => {
     const since_min = Math.floor((nowMs() - at_ms) / 60_000);
     return since_min < 1 ? words.justNow : say.minutes(since_min);
   };
   const isEmpty = round.benches.every(({ spots }) => spots.every(({ plant }) => plant === undefined));
+
+  if (isEmpty && round.asks.length === 0) return <FirstRun />;
 
   const mainKey = () => {
     if (resumable)

@@ -35,6 +35,14 @@ export function useRound() {
 
 export const hasWork = (spot: SpotMark): boolean => spot.plant !== undefined && spot.tasks.length > 0;
 
+/** Whether a plant of the round still has work today. */
+export const workOf = (round: Round) => {
+  const busy = new Set(
+    round.benches.flatMap(({ spots }) => spots.filter(hasWork).map(({ plant }) => plant as string)),
+  );
+  return (plant: string) => busy.has(plant);
+};
+
 export const benchesWithWork = (round: Round): readonly BenchRound[] =>
   round.benches.filter(({ spots }) => spots.some(hasWork));
 

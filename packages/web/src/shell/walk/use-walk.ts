@@ -1,8 +1,8 @@
 import type { BenchRound, Round, SpotMark, Task } from "@sillwood/bench/round";
-import { useEffect, useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { nowMs } from "../../engine/clock.ts";
-import { hasWork } from "../round/use-round.ts";
-import { setWalk, stepped, useWalkPlace, type WalkPlace, walkPlace } from "./walk-place.ts";
+import { hasWork, workOf } from "../round/use-round.ts";
+import { resumedAt, setWalk, stepped, useWalkPlace, type WalkPlace, walkPlace } from "./walk-place.ts";
 
 export interface Walking {
   readonly place: WalkPlace;
@@ -55,6 +55,13 @@ export function useWalk(
   useEffect(() => {
     if (bench && !isMine) setWalk(startAt(bench, plant));
   }, [bench, isMine, plant]);
+  const isFirst = useRef(true);
+  useEffect(() => {
+    if (!round || !isFirst.current) return;
+    isFirst.current = false;
+    // A walk that was left goes on where work waits; later the person alone decides where to stand.
+    if (isMine && kept) setWalk({ ...kept, at_n: resumedAt(kept, workOf(round)) });
+  }, [round, isMine, kept]);
   if (!bench || !kept || !isMine) return undefined;
 
   const markAt = (at_n: number) => bench.spots.find((spot) => spot.plant === kept.stops[at_n]);

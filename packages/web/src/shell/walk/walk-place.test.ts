@@ -1,5 +1,5 @@
 import { expect, test } from "vitest";
-import { isResumable, stepped, type WalkPlace } from "./walk-place.ts";
+import { isResumable, resumedAt, stepped, type WalkPlace } from "./walk-place.ts";
 
 const HOUR_ms = 3_600_000;
 const place: WalkPlace = {
@@ -24,4 +24,10 @@ test("a walk is resumed the same day, at a pot, while it is open", () => {
   expect(isResumable({ ...place, closed: true }, HOUR_ms)).toBe(false);
   expect(isResumable({ ...place, at_n: 3 }, HOUR_ms)).toBe(false);
   expect(isResumable(undefined, HOUR_ms)).toBe(false);
+});
+
+test("a walk goes on at the next pot that still has work", () => {
+  expect(resumedAt(place, (plant) => plant === "c")).toBe(2);
+  expect(resumedAt(place, (plant) => plant === "a")).toBe(1);
+  expect(resumedAt(place, () => true)).toBe(1);
 });

@@ -64,3 +64,12 @@ export const isResumable = (place: WalkPlace | undefined, now_ms: number): place
   !place.closed &&
   place.at_n < place.stops.length &&
   now_ms - place.startedAt_ms < SAME_ROUND_ms;
+
+/**
+ * Where the walk goes on: the first stop from its place on that still has work. The place itself may be a few pots old,
+ * because what a killed browser remembers of a page is less sure than its entries.
+ */
+export function resumedAt(place: WalkPlace, hasWorkAt: (plant: string) => boolean): number {
+  const ahead_n = place.stops.slice(place.at_n).findIndex(hasWorkAt);
+  return ahead_n < 0 ? place.at_n : place.at_n + ahead_n;
+}
