@@ -7,7 +7,7 @@ const BUCKETS_MAX_n = 20_000;
 
 const id = v.pipe(v.string(), v.check(isUuid7, "expected a UUIDv7"));
 const hash = v.pipe(v.string(), v.check(isSha256, "expected a SHA-256 of 64 lower-case hexadecimal digits"));
-export const refSchema = v.strictObject({ id, hash });
+const refSchema = v.strictObject({ id, hash });
 
 const digest = v.strictObject({
   n: v.pipe(v.number(), v.integer(), v.minValue(0), v.maxValue(1e9)),
