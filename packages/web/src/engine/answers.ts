@@ -1,6 +1,7 @@
 import type { PlantId } from "@sillwood/bench/book";
 import { type Desk, logPage, plantPage, weighingRun } from "@sillwood/bench/pages";
 import { theRound } from "@sillwood/bench/round";
+import { pageAnswers } from "../pages/answers/index.ts";
 import { quantile } from "../parts/quantile.ts";
 import type { AnswerOf, ArgsOf, FoundPlant, Person, QuestionName } from "./questions.ts";
 
@@ -10,6 +11,7 @@ const DAY_ms = 86_400_000;
 export const answers: {
   readonly [Name in QuestionName]: (desk: Desk, args: ArgsOf<Name>) => AnswerOf<Name>;
 } = {
+  ...pageAnswers,
   round: (desk, { minutes, otherEnd }) =>
     theRound(desk, { ...(minutes === undefined ? {} : { minutes }), ...(otherEnd ? { otherEnd } : {}) }),
   plant: (desk, { plant }) => {

@@ -6,8 +6,13 @@ import { fileStore } from "../device/file-store.ts";
 import type { Server } from "../device/server.ts";
 import type { SyncLoop } from "../device/sync-loop.ts";
 import type { Book } from "./book.ts";
+import { readBrought } from "./bring-in.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
 import type { Asking } from "./questions.ts";
+import { takeOut } from "./take-out.ts";
+
+/** What a book of this device is called in the head of its lines. */
+const BOOK_NAME = "sillwood";
 
 /** Beyond this the person is told and the book learns of it. */
 const CLOCK_OFF_ms = 2 * 60_000;
@@ -169,6 +174,21 @@ export async function clerkOf(tools: ClerkTools) {
       return true;
     },
     file: async ({ sha256 }) => (await files.get(sha256)) ?? (await fetchFile(sha256)) ?? null,
+    "take out": () => takeOut(db, BOOK_NAME),
+    "bring in": async ({ text, keep, now_ms }) => {
+      const brought = await readBrought(text, acceptedKinds(book.ledger.kinds), (id) => known.has(id));
+      const { entries, redacted, ...seen } = brought;
+      if (keep) {
+        await store.write(entries, now_ms);
+        // A redaction among the entries must be here before the shells that it leaves behind.
+        if (redacted.length > 0) await store.append({ entries: [], redacted });
+        take(entries.map(({ entry }) => entry));
+        channel?.postMessage({ texts: entries.map(({ text: line }) => line) });
+        await tellMark();
+        loop.soon();
+      }
+      return seen;
+    },
     sync: () => loop.now(),
   };
 

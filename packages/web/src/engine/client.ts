@@ -11,6 +11,9 @@ export interface Engine {
   be(who: { person?: string; role: "grower" | "helper"; card?: string }): Promise<Identity>;
   keepFile(sha256: string, type: string, bytes: ArrayBuffer): Promise<boolean>;
   file(sha256: string): Promise<ReplyOf["file"]>;
+  takeOut(): Promise<ReplyOf["take out"]>;
+  /** Looks at the lines of a book; with `keep` what is new in them becomes part of this one. */
+  bringIn(text: string, keep: boolean): Promise<ReplyOf["bring in"]>;
   sync(): Promise<boolean>;
   readonly opened: Promise<Opened>;
   revision(): number;
@@ -76,6 +79,8 @@ export function engineOver(port: Port, base: string): Engine {
       send<"be">({ do: "be", person, role, asking: asking(), ...(card ? { card } : {}) }),
     keepFile: (sha256, type, bytes) => send<"keep file">({ do: "keep file", sha256, type, bytes }),
     file: (sha256) => send<"file">({ do: "file", sha256 }),
+    takeOut: () => send<"take out">({ do: "take out" }),
+    bringIn: (text, keep) => send<"bring in">({ do: "bring in", text, keep, now_ms: nowMs() }),
     sync: () => send<"sync">({ do: "sync", now_ms: nowMs() }),
     revision: () => revision,
     mark: () => mark,

@@ -1,6 +1,8 @@
 import type { EntryId, Problem } from "@sillwood/bench/book";
 import type { Draft } from "@sillwood/bench/round";
+import type { BroughtIn } from "./bring-in.ts";
 import type { Asking, QuestionName } from "./questions.ts";
+import type { TakenOut } from "./take-out.ts";
 
 /** Who holds this device. The name is the person's card: it stays here and never enters the book. */
 export interface Identity {
@@ -35,6 +37,8 @@ export type Command =
     }
   | { readonly do: "keep file"; readonly sha256: string; readonly type: string; readonly bytes: ArrayBuffer }
   | { readonly do: "file"; readonly sha256: string }
+  | { readonly do: "take out" }
+  | { readonly do: "bring in"; readonly text: string; readonly keep: boolean; readonly now_ms: number }
   | { readonly do: "sync"; readonly now_ms: number };
 
 export interface ReplyOf {
@@ -44,6 +48,8 @@ export interface ReplyOf {
   be: Identity;
   "keep file": boolean;
   file: { readonly type: string; readonly bytes: ArrayBuffer } | null;
+  "take out": TakenOut;
+  "bring in": BroughtIn;
   sync: boolean;
 }
 

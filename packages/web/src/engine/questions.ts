@@ -1,6 +1,7 @@
 import type { PlantId } from "@sillwood/bench/book";
 import type { LogFilter, LogLine, PlantPage, Round, WeighingRow } from "@sillwood/bench/round";
 import type { Language, UnitSystem } from "@sillwood/bench/words";
+import type { PageQuestions } from "../pages/questions.ts";
 
 /** What goes with every question: the engine has no clock and no language of its own. */
 export interface Asking {
@@ -34,7 +35,7 @@ export interface AsOf {
 }
 
 /** Every question a screen may put to the engine. A new screen adds a line here and its answer in answers.ts. */
-export interface Questions {
+export interface Questions extends PageQuestions {
   round: { args: { readonly minutes?: number; readonly otherEnd?: boolean } & AsOf; answer: Round };
   plant: { args: { readonly plant: PlantId }; answer: PlantSheet | null };
   number: { args: { readonly number: number }; answer: readonly FoundPlant[] };

@@ -1,0 +1,111 @@
+import { uuidMaker } from "@sillwood/bench/book";
+import {
+  AbsenceError,
+  assumptionsPage,
+  awayPage,
+  type Desk,
+  logLine,
+  looksPage,
+  wrongDesk,
+} from "@sillwood/bench/pages";
+import type { HouseFacts, PageQuestions, SupplyRow, WrongSeen } from "../questions.ts";
+import { benchesSeen } from "./benches.ts";
+import { firstDraftsFor, firstSaid } from "./first.ts";
+import { isWritable, kindShape } from "./form-shapes.ts";
+import { listSeen } from "./list.ts";
+import { plantsSeen } from "./plants.ts";
+import { takingsOf } from "./takings.ts";
+import { thingsSeen } from "./things.ts";
+
+const nextId = uuidMaker();
+/** Feeds ids; 32 bits a draw are plenty for the 62 an id takes. */
+const random = () => (crypto.getRandomValues(new Uint32Array(1))[0] as number) / 2 ** 32;
+
+/** How the engine answers what the pages beside the round ask. */
+export const pageAnswers: {
+  readonly [Name in keyof PageQuestions]: (
+    desk: Desk,
+    args: PageQuestions[Name]["args"],
+  ) => PageQuestions[Name]["answer"];
+} = {
+  ids: ({ now_ms }, { n }) => Array.from({ length: n }, () => nextId(now_ms, random)),
+  plants: plantsSeen,
+  benches: benchesSeen,
+  things: thingsSeen,
+  kinds: ({ ledger }) => ledger.kinds.all.map(kindShape).filter(isWritable),
+  shape: ({ ledger }, { kind: name }) => {
+    const kind = ledger.kinds.find(name);
+    return kind ? kindShape(kind) : null;
+  },
+  entry: (desk, { entry }) => logLine(desk, entry) ?? null,
+  first: firstSaid,
+  "first drafts": (_desk, args) => firstDraftsFor(args),
+  list: (desk, args) => listSeen(desk, args, () => nextId(desk.now_ms, random)),
+  takings: (desk, { plant }) => takingsOf(desk, plant),
+  wrong: wrongSeen,
+  assumed: assumptionsPage,
+  house: houseFacts,
+  supplies: suppliesSeen,
+  away: awaySeen,
+  crafts: (desk) =>
+    desk.ledger.crafts.map(({ name }) => ({
+      craft: name,
+      due_n: desk.living().reduce((sum_n, plant) => {
+        const tasks = desk.view(plant)?.tasks ?? [];
+        const today = desk.ledger.calendar.dateOf(desk.now_ms);
+        const isDue = (best_ms: number) => desk.ledger.calendar.dateOf(best_ms) <= today;
+        return (
+          sum_n +
+          tasks.filter(({ craft, best_ms, must }) => craft === name && (must || isDue(best_ms))).length
+        );
+      }, 0),
+    })),
+};
+
+function awaySeen(desk: Desk, absence: PageQuestions["away"]["args"]): PageQuestions["away"]["answer"] {
+  try {
+    return { plans: awayPage(desk, absence) };
+  } catch (error) {
+    if (error instanceof AbsenceError) return { refused: error.message };
+    throw error;
+  }
+}
+
+function wrongSeen(desk: Desk, { plant, seen }: PageQuestions["wrong"]["args"]): WrongSeen {
+  return {
+    looks: looksPage(desk),
+    number: plant ? desk.numberOf(plant) : "",
+    signs: plant ? wrongDesk(desk, plant, seen) : [],
+  };
+}
+
+function houseFacts({ ledger, facts }: Desk): HouseFacts {
+  const { site, habits, habitsAssumed } = ledger.house().places;
+  const { minutes, weekdays, hour_h } = habits;
+  const numbers = ledger.plants().map((plant) => facts(plant)?.number ?? 0);
+  return {
+    site,
+    habits: { minutes, weekdays, ...(hour_h === undefined ? {} : { hour_h }) },
+    habitsAssumed,
+    entries_n: ledger.entries_n,
+    plants_n: numbers.length,
+    highest: numbers.reduce((most, number) => Math.max(most, number), 0),
+  };
+}
+
+function suppliesSeen({ ledger, say }: Desk): readonly SupplyRow[] {
+  return [...ledger.house().supplies.values()]
+    .map(({ id, name, what, unit, onHand, lot, expires, price_minor, currency, countedAt_ms }) => ({
+      id,
+      name,
+      what,
+      unit,
+      onHand,
+      ...(lot ? { lot } : {}),
+      ...(expires ? { expires } : {}),
+      ...(price_minor === undefined ? {} : { price_minor }),
+      ...(currency ? { currency } : {}),
+      ...(countedAt_ms === undefined ? {} : { counted: say.day(countedAt_ms) }),
+    }))
+    .sort((a, b) => (a.what === b.what ? (a.name < b.name ? -1 : 1) : a.what < b.what ? -1 : 1));
+}

@@ -1,0 +1,150 @@
+import type { PlantId } from "@sillwood/bench/book";
+import type { ScienceFunction } from "@sillwood/science/catalogue";
+import { useEffect, useState } from "react";
+import { useLocation, useParams } from "wouter";
+import { changeSettings } from "../../device/settings.ts";
+import { useAsk } from "../../engine/use-ask.ts";
+import { Key, KeyRow } from "../../parts/key.tsx";
+import { Frame } from "../../shell/frame.tsx";
+import { sayLast } from "../../shell/last-line.ts";
+import { ReadingNote } from "../../shell/reading-note.tsx";
+import { useSay, useSettings } from "../../shell/say.ts";
+import { useWords } from "../../words/words.ts";
+import { SelectField } from "../fields/select-field.tsx";
+import { InputField } from "./input-field.tsx";
+import { type AllGiven, reckon } from "./reckon.ts";
+import styles from "./reckoner.module.css";
+import { partsSaid, ResultOf } from "./result-of.tsx";
+import { sumName } from "./sum-name.ts";
+import { setTape, useTape } from "./tape.ts";
+import { Tape } from "./tape-list.tsx";
+import { useCatalogue } from "./use-catalogue.ts";
+
+/** One formula as a working sheet. */
+export function SumScreen() {
+  const { sum: name } = useParams();
+  const { reckoner: words } = useWords();
+  const { sums, error } = useCatalogue();
+  const sum = sums?.find((one) => one.name === name);
+  if (!sum)
+    return (
+      <Frame where={words.title}>
+        {sums ? (
+          <p className="serif">{words.noneFound(name ?? "")}</p>
+        ) : error ? (
+          <p role="alert">{words.notFetched}</p>
+        ) : (
+          <ReadingNote />
+        )}
+      </Frame>
+    );
+  return <Sheet key={sum.name} sum={sum} />;
+}
+
+function Sheet({ sum }: { readonly sum: ScienceFunction }) {
+  const { reckoner: words } = useWords();
+  const { units } = useSettings();
+  const say = useSay();
+  const [, go] = useLocation();
+  const tape = useTape();
+  const [given, setGiven] = useState<AllGiven>({});
+  const [plant, setPlant] = useState<PlantId>();
+  const { value: things } = useAsk("things", {});
+  const { value: takings } = useAsk("takings", { plant: plant ?? ("" as PlantId) });
+  // What the plant has under the very name of an input goes in at once; the rest can be taken by hand.
+  useEffect(() => {
+    if (!plant || !takings) return;
+    const taken = Object.fromEntries(
+      sum.inputs.flatMap(({ name, kind, min, max }) => {
+        const one = takings.find((taking) => taking.name === name);
+        return kind === "number" && one && one.value >= min && one.value <= max ? [[name, one]] : [];
+      }),
+    );
+    setGiven((before) => ({ ...before, ...taken }));
+  }, [plant, takings, sum]);
+
+  const out = reckon(sum, given);
+  const title = sumName(sum.name);
+  const lines = "fields" in out ? partsSaid(out.fields, units, say, words) : [];
+  const said = lines.map(({ said: one }) => one).join("; ");
+  const keep = () => {
+    if (!("fields" in out)) return;
+    const first = out.fields[0];
+    setTape([
+      ...tape,
+      {
+        title,
+        said,
+        unit: first?.unit ?? "",
+        origin: out.origin,
+        ...(typeof first?.value === "number" ? { value: first.value } : {}),
+      },
+    ]);
+    sayLast({ text: words.onTape(said), undo: () => setTape(tape) });
+  };
+  const offers = [
+    ...(takings ?? []),
+    ...tape.flatMap(({ title: what, value, unit, origin }, i) =>
+      value === undefined
+        ? []
+        : [{ name: `tape ${i}`, what: words.fromTape(what), unit, value, origin, from: words.tape }],
+    ),
+  ];
+  return (
+    <Frame
+      where={title}
+      page={sum.name}
+      keys={
+        <>
+          <KeyRow>
+            <Key onPress={() => changeSettings({ units: units === "us" ? "metric" : "us" })}>
+              {words.units(units === "us" ? words.us : words.metric)}
+            </Key>
+            <Key
+              shut={lines.length === 0}
+              onPress={() => {
+                void navigator.clipboard?.writeText(said);
+                sayLast({ text: words.copied(said) });
+              }}
+            >
+              {words.copy}
+            </Key>
+            <Key onPress={() => go("/reckon")}>{words.another}</Key>
+          </KeyRow>
+          <Key main shut={lines.length === 0} onPress={keep}>
+            {words.keep}
+          </Key>
+        </>
+      }
+    >
+      <div className={styles["both"]}>
+        <div className={styles["sheet"]}>
+          <p className="serif measure">{sum.what}</p>
+          {sum.inputs.length > 0 && (things?.plants.length ?? 0) > 0 && (
+            <SelectField
+              label={words.takeFrom}
+              none={words.typed}
+              options={
+                things?.plants.map(({ id, name, beside }) => ({ value: id, said: `${name} ${beside}` })) ?? []
+              }
+              value={plant ?? ""}
+              onChoose={(id) => setPlant(id === "" ? undefined : (id as PlantId))}
+            />
+          )}
+          {sum.inputs.map((input) => (
+            <InputField
+              key={input.name}
+              input={input}
+              given={given[input.name]}
+              offers={offers}
+              onGive={(one) => setGiven((before) => ({ ...before, [input.name]: one }))}
+              trouble={"problem" in out && out.field === input.name ? out.problem : undefined}
+            />
+          ))}
+          <ResultOf sum={sum} out={out} lines={lines} />
+        </div>
+        <Tape />
+      </div>
+    </Frame>
+  );
+}

@@ -1,0 +1,156 @@
+import type { PlantId } from "@sillwood/bench/book";
+import type { Sign } from "@sillwood/bench/crafts";
+import { useState } from "react";
+import { useLocation, useParams } from "wouter";
+import { nowMs } from "../../engine/clock.ts";
+import { useAsk, useEngine } from "../../engine/use-ask.ts";
+import { Key, KeyRow } from "../../parts/key.tsx";
+import { Frame } from "../../shell/frame.tsx";
+import { useKeys } from "../../shell/keyboard.ts";
+import { write } from "../../shell/last-line.ts";
+import { ReadingNote } from "../../shell/reading-note.tsx";
+import { useSay } from "../../shell/say.ts";
+import { useWords } from "../../words/words.ts";
+import { PLACES, PlantPlaces, type Where } from "./plant-places.tsx";
+import { Ranking } from "./ranking.tsx";
+import { SafeActs } from "./safe-acts.tsx";
+import styles from "./wrong.module.css";
+
+/** Screen 12: one observation at a time, until an act is safe. */
+export function WrongScreen() {
+  const plant = useParams()["plant"] as PlantId;
+  const { wrong: words } = useWords();
+  const engine = useEngine();
+  const say = useSay();
+  const [, go] = useLocation();
+  const [where, setWhere] = useState<Where>();
+  const [seen, setSeen] = useState<readonly string[]>([]);
+  /** Looks that could not be told: asked no more, and they move nothing. */
+  const [untold, setUntold] = useState<readonly string[]>([]);
+  const [busy, setBusy] = useState(false);
+  const { value, error } = useAsk("wrong", { plant, seen });
+
+  const see = (key: string) =>
+    setSeen(seen.includes(key) ? seen.filter((one) => one !== key) : [...seen, key]);
+  const here = value?.looks.filter((look) => look.where === where) ?? [];
+  useKeys({
+    digit: ({ key }) => {
+      if (where === undefined) setWhere(PLACES[Number(key) - 1]);
+      else {
+        const look = here[Number(key) - 1];
+        if (look) see(look.key);
+      }
+    },
+  });
+  if (!value)
+    return (
+      <Frame where={words.title}>
+        <ReadingNote error={error} />
+      </Frame>
+    );
+
+  const saidOf = (key: string) =>
+    value.looks.find((look) => look.key === key)?.said ?? answerSaid(value.signs, key) ?? key;
+  const signs = seen.length > 0 ? value.signs : [];
+  const asking = signs.find(({ sign }) => sign.lookApart && isOpen(sign.lookApart, seen, untold))?.sign
+    .lookApart;
+  const best = signs[0]?.sign;
+  const tell = async () => {
+    setBusy(true);
+    const written = await write(engine, [
+      {
+        kind: "round.left",
+        on: [plant],
+        data: {
+          text: [say.list(seen.map(saidOf)), best && words.likeliestIs(best.cause)]
+            .filter(Boolean)
+            .join("; "),
+          case: seen,
+        },
+      },
+    ]);
+    setBusy(false);
+    if ("kept" in written) go(`/plant/${plant}`);
+  };
+  return (
+    <Frame
+      where={words.title}
+      beside={value.number}
+      page={plant}
+      keys={
+        <>
+          {asking && (
+            <fieldset className={styles["places"]}>
+              <legend>
+                {words.oneLook} {asking.question}
+              </legend>
+              <KeyRow>
+                {asking.answers.map(({ key, said }) => (
+                  <Key key={key} onPress={() => see(key)}>
+                    {said}
+                  </Key>
+                ))}
+                <Key onPress={() => setUntold([...untold, asking.question])}>{words.cantTell}</Key>
+              </KeyRow>
+            </fieldset>
+          )}
+          <KeyRow>
+            <Key onPress={() => go(`/write/plant.noted/${plant}`)}>{words.photoNote}</Key>
+            <Key onPress={() => print()}>{words.print}</Key>
+          </KeyRow>
+          <Key main shut={seen.length === 0 || busy} onPress={() => void tell()}>
+            {seen.length === 0 ? words.writeShut : words.write}
+          </Key>
+        </>
+      }
+    >
+      <div className={styles["page"]}>
+        <div>
+          <PlantPlaces where={where} onChoose={setWhere} />
+          {where && (
+            <section aria-live="polite">
+              <h2 className={styles["part"]}>{words.whatThere}</h2>
+              {here.length > 0 ? (
+                <KeyRow label={words.whatThere}>
+                  {here.map(({ key, said }) => (
+                    <Key key={key} pressed={seen.includes(key)} onPress={() => see(key)}>
+                      {said}
+                    </Key>
+                  ))}
+                </KeyRow>
+              ) : (
+                <p className="serif">{words.noSignHere}</p>
+              )}
+            </section>
+          )}
+        </div>
+        <div aria-live="polite">
+          {seen.length > 0 && (
+            <p className={styles["seen"]}>
+              <span className={styles["rank"]}>{words.youSee}</span>
+              {seen.map((key) => (
+                <Key key={key} label={words.unsay(saidOf(key))} onPress={() => see(key)}>
+                  {saidOf(key)} ×
+                </Key>
+              ))}
+            </p>
+          )}
+          {best && <SafeActs sign={best} again_ms={nowMs() + best.lookAgainIn_h * 3_600_000} />}
+          {signs.length > 0 && <Ranking signs={signs.map(({ sign }) => sign)} />}
+          {seen.length > 0 && signs.length === 0 && <p className="serif">{words.nothingFits}</p>}
+          {seen.length === 0 && <p className="serif measure">{words.start}</p>}
+        </div>
+      </div>
+    </Frame>
+  );
+}
+
+const isOpen = (
+  { question, answers }: NonNullable<Sign["lookApart"]>,
+  seen: readonly string[],
+  untold: readonly string[],
+) => !untold.includes(question) && !answers.some(({ key }) => seen.includes(key));
+
+/** A sign that was said as the answer to a look has its words there. */
+const answerSaid = (signs: readonly { readonly sign: Sign }[], key: string): string | undefined =>
+  signs.flatMap(({ sign }) => sign.lookApart?.answers ?? []).find((answer) => answer.key === key)?.said;

@@ -1,0 +1,58 @@
+const plural = (count_n: number, one: string, many: string) =>
+  count_n === 1 ? `1 ${one}` : `${count_n} ${many}`;
+
+/** Screen 17. */
+export const plants = {
+  title: "Plants",
+  count: (count_n: number) => plural(count_n, "plant", "plants"),
+  find: "Find: number, kind, spot",
+  found: (count_n: number) => `${plural(count_n, "plant", "plants")} found.`,
+  noneFound: (wanted: string) => `No plant here answers to “${wanted}”.`,
+  new: "NEW PLANT",
+  newBatch: "New batch",
+  newBench: "New bench",
+  readAList: "Read a list",
+  empty: "No plant in the book yet. Four facts give the first answer; a list brings many at once.",
+  fourFacts: "Four facts, then an answer",
+  quarantine: "kept apart",
+  bare: (spots_n: number) => `${plural(spots_n, "free spot", "free spots")}, no plant.`,
+  nowhere: "Without a spot",
+  batches: "Batches",
+  from: (name: string) => `from ${name}`,
+  lost: (count_n: number) => `${count_n} lost`,
+  inBatch: (count_n: number) => `${plural(count_n, "plant", "plants")} counted together.`,
+  split: "Split",
+  merge: "Merge",
+  lose: "Lost some",
+  ended: (count_n: number) => `Left the bench: ${count_n}`,
+  itsPage: "Its page",
+  reopen: "It is here after all",
+};
+
+/** *Read a list*: a file becomes entries, after a look at what it will become. */
+export const list = {
+  title: "Read a list",
+  said: "A file with one row a line: comma, semicolon or tab between the columns. Nothing is written before KEEP.",
+  kinds: { plants: "Plants", weighings: "Weighings", logger: "Logger" },
+  whatKind: "What is in it?",
+  choose: "Choose the file",
+  chosen: (name: string, rows_n: number) => `${name}: ${plural(rows_n, "row", "rows")}`,
+  onWhich: "Where did it stand?",
+  whereStand: "Bench of plants whose row names none",
+  columns: "Columns",
+  ourWord: "our word",
+  theirWord: "column of the file",
+  none: "not in the file",
+  needed: "needed",
+  unmapped: (names: string) => `Left aside: ${names}`,
+  firstRows: (count_n: number) => `The first ${count_n} as they will stand`,
+  problems: (count_n: number) => `${plural(count_n, "line stops", "lines stop")} it`,
+  problem: (line: number, column: string, message: string) => `line ${line}, ${column}: ${message}`,
+  notRead: (reason: string) => `This file could not be read as rows: ${reason}`,
+  tooLarge: (size: string) => `This file holds ${size} MB; at most 20 MB are read at once.`,
+  keep: (count_n: number) => `KEEP ${plural(count_n, "ROW", "ROWS")}`,
+  keepShut: "CHOOSE A FILE FIRST",
+  keepStopped: "PUT THE LINES RIGHT FIRST",
+  kept: (count_n: number) => `${plural(count_n, "row", "rows")} of the list`,
+  anotherFile: "Another file",
+};
