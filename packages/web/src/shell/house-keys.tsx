@@ -6,7 +6,7 @@ import { useWords } from "../words/words.ts";
 import { useKeys } from "./keyboard.ts";
 import { lastLine } from "./last-line.ts";
 import { typeDigit } from "./number/typed-number.ts";
-import { pages } from "./routes.ts";
+import { hasPage } from "./routes.ts";
 
 /** Keys that work on every page: digits, U, W, / and ?. */
 export function HouseKeys() {
@@ -23,7 +23,7 @@ export function HouseKeys() {
     "/": () => {
       const field = document.querySelector<HTMLElement>("[data-find]");
       if (field) field.focus();
-      else go(pages.some(({ path }) => path === "/plants") ? "/plants?find" : "/number");
+      else go(hasPage("/plants") ? "/plants?find" : "/number");
     },
     "?": list.open,
   });

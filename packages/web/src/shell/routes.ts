@@ -26,6 +26,8 @@ export const pages: readonly Page[] = [
   page("/sheet/:code", () => import("../print/type-back.tsx"), "TypeBack"),
 ];
 
+export const hasPage = (path: string): boolean => pages.some((one) => one.path === path);
+
 /** Words of the lowest strip, in their order; `holds` are the paths under which the word stands out. */
 export const stripPlaces: readonly {
   readonly name: "round" | "plants" | "desk" | "book" | "number";

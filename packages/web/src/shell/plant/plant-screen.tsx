@@ -16,7 +16,7 @@ import { useKeys } from "../keyboard.ts";
 import { write } from "../last-line.ts";
 import { ReadingNote } from "../reading-note.tsx";
 import { HeldList } from "../round/held-row.tsx";
-import { pages } from "../routes.ts";
+import { hasPage } from "../routes.ts";
 import { useSay } from "../say.ts";
 import { actOf, isWeighing, lineOf } from "../walk/acts.ts";
 import { DayLines } from "./day-lines.tsx";
@@ -68,7 +68,7 @@ function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_m
     "[": () => page.before && go(`/plant/${page.before}`),
     "]": () => page.after && go(`/plant/${page.after}`),
   });
-  const hasDesk = pages.some(({ path }) => path === "/wrong/:plant");
+  const hasDesk = hasPage("/wrong/:plant");
 
   const weigh = () => go(`/weigh/${encodeURIComponent(page.spot?.bench ?? "")}?pot=${page.plant}&back=walk`);
 

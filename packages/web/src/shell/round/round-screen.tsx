@@ -7,6 +7,7 @@ import { Ledger, Row } from "../../parts/ledger.tsx";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
 import { ReadingNote } from "../reading-note.tsx";
+import { hasPage } from "../routes.ts";
 import { useSay, useSettings } from "../say.ts";
 import { isResumable, resumedAt, setWalk, useWalkPlace } from "../walk/walk-place.ts";
 import { Asks } from "./asks.tsx";
@@ -21,7 +22,9 @@ import { benchesWithWork, hasWork, turnRound, useRound, workOf } from "./use-rou
 const CHOICES = [30, 45, 60, undefined] as const;
 
 /** The first screen of an empty book; a full one never fetches it. */
-const FirstRun = lazy(async () => ({ default: (await import("../../pages/first-run/first-run.tsx")).FirstRun }));
+const FirstRun = lazy(async () => ({
+  default: (await import("../../pages/first-run/first-run.tsx")).FirstRun,
+}));
 
 /** Screen 1a: what can't wait, in walking order, in the minutes there are. */
 export function RoundScreen() {
@@ -68,6 +71,18 @@ export function RoundScreen() {
           {words.start(first.name, pot.number ?? "")}
         </Key>
       );
+    if (isEmpty && hasPage("/first"))
+      return (
+        <Key main onPress={() => go("/first")}>
+          {words.firstPlant}
+        </Key>
+      );
+    if (hasPage("/plants"))
+      return (
+        <Key main onPress={() => go("/plants")}>
+          {words.toPlants}
+        </Key>
+      );
     return null;
   };
 
@@ -83,6 +98,7 @@ export function RoundScreen() {
           <Key onPress={turnRound}>{words.otherEnd}</Key>
           <Key onPress={() => go(`/weigh/${encodeURIComponent(first.bench)}`)}>{words.weighRun}</Key>
           <Key onPress={() => go("/print/round")}>{words.print}</Key>
+          {hasPage("/away") && <Key onPress={() => go("/away")}>{words.away}</Key>}
         </KeyRow>
       )}
       {mainKey()}
@@ -104,7 +120,8 @@ export function RoundScreen() {
         <p className={styles["said"]}>{round.said}</p>
       ) : (
         <p className={styles["said"]}>
-          {words.nothingToday} {round.next && words.nextDay(round.next.said)}
+          {isEmpty ? words.noPlants : words.nothingToday}{" "}
+          {!isEmpty && round.next && words.nextDay(round.next.said)}
         </p>
       )}
       {round.tasks_n > 0 && (

@@ -9,7 +9,7 @@ import { Slip } from "../../parts/slip.tsx";
 import type { SlipState } from "../../parts/use-slip.ts";
 import { useWords } from "../../words/words.ts";
 import { write } from "../last-line.ts";
-import { pages } from "../routes.ts";
+import { hasPage } from "../routes.ts";
 import { useSay, useSettings } from "../say.ts";
 import { stepOf } from "./acts.ts";
 import { doubtful, typedVolume_mL, volumeTyped } from "./amount-typed.ts";
@@ -51,7 +51,7 @@ export function OtherSlip({ slip, task, number, amount, most_mL, onAmount, onLea
       ...(foundWet ? [foundWet(task.plant)] : []),
     ]);
   };
-  const hasDesk = pages.some(({ path }) => path === "/wrong/:plant");
+  const hasDesk = hasPage("/wrong/:plant");
   const volume = task.amount?.unit === "mL" && amount !== undefined;
   return (
     <Slip slip={{ ...slip, close }} title={words.amountTitle(number)}>

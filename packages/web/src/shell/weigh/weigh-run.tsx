@@ -100,6 +100,19 @@ function Weighing({
       : { digit: () => undefined },
   );
 
+  if (run.rows.length === 0)
+    return (
+      <Frame
+        where={where}
+        keys={
+          <Key main onPress={leave}>
+            {words.finish}
+          </Key>
+        }
+      >
+        <p className="serif">{words.nothing}</p>
+      </Frame>
+    );
   if (!row) return <WeighDone where={where} kept={kept} before={run.before} onLeave={leave} />;
   if (held_g !== undefined)
     return (

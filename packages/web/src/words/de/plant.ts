@@ -3,9 +3,7 @@ import type { en } from "../en/index.ts";
 export const plant: (typeof en)["plant"] = {
   title: (number) => `Pflanze ${number}`,
   days: "14 Tage",
-  state: "Jetzt",
   held: "zurückgehalten",
-  noHeld: "nichts ist zurückgehalten",
   facts: "Was bekannt ist",
   last: "zuletzt",
   enter: "Notieren …",
@@ -35,14 +33,12 @@ export const plant: (typeof en)["plant"] = {
   beyond: "jenseits dieser Tage",
   dayBar: (said) => `Tagesbalken: ${said}`,
   chartSaid: (name, now, middle, day) => `${name} ist jetzt ${now} und etwa ${middle} am ${day}.`,
-  withPhoto: "mit Foto",
   photoKept: "Foto",
   photoFailed: "Diese Datei ist kein Bild, das dieser Browser lesen kann.",
   photoAlt: (number) => `Neuestes Foto der Pflanze ${number}`,
   photoNotHere: "Das neueste Foto ist noch nicht auf diesem Telefon.",
   water: "Gegossen",
   weigh: "Gewogen",
-  look: "Angesehen",
   note: "Notiz",
   move: "Umgestellt",
   keepNote: "NOTIZ BEHALTEN",
@@ -62,13 +58,9 @@ export const number: (typeof en)["number"] = {
   several: (number) => `Zwei Pflanzen bekamen die Nummer ${number}. Welche ist es?`,
   typed: (text) => (text === "" ? "nichts getippt" : text.split("").join(" ")),
   sheet: "Eine Nummer mit acht Ziffern ist der Code einer gedruckten Runde.",
-  tooLong: "Eine Nummer hat 1 bis 5 Ziffern; ein Blatt hat 8.",
 };
 
 export const working: (typeof en)["working"] = {
-  title: "Rechenweg",
-  result: "Ergebnis",
-  range: (low, high) => `8 von 10 Mal ist es ${low} bis ${high}`,
   sum: "Die Rechnung",
   inputs: "Eingesetzt",
   source: "Woher",

@@ -60,7 +60,5 @@ export const pot: (typeof en)["pot"] = {
   change: "ändern",
   tooMuch: (amount, number, most) => `${amount} ist mehr, als Topf ${number} fasst, etwa ${most}.`,
   shelf: (name, at_n, of_n) => `${name}, Topf ${at_n} von ${of_n} in Stellordnung`,
-  moved: (spot) => `umgestellt auf ${spot}`,
-  order: "in dieser Reihenfolge",
   level: (share) => `Topf im Schnitt, Wasser bei ${share}`,
 };

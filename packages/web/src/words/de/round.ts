@@ -22,7 +22,6 @@ export const round: (typeof en)["round"] = {
   movedRow: (number, said, latest) => `${number} ${said}: spätestens ${latest}`,
   beforeYouGo: "Bevor du gehst",
   worth: "Lohnt sich",
-  weighFirst: "Wiegen",
   theBookAsks: "Das Buch fragt",
   otherEnd: "Anderes Ende",
   weighRun: "Wiege­runde",
@@ -40,7 +39,4 @@ export const round: (typeof en)["round"] = {
   noPlants: "Noch keine Pflanze im Buch. Vier Angaben geben die erste Antwort.",
   firstPlant: "VIER ANGABEN, DANN EINE ANTWORT",
   toPlants: "ZU DEN PFLANZEN",
-  weatherOf: (said) => `Wetter von ${said}`,
-  whichBench: "Welche Bank?",
-  typeBackTitle: "Code des Blatts",
 };

@@ -40,12 +40,10 @@ export const shell: (typeof en)["shell"] = {
   tookBack: (said) => `zurückgenommen ${said}`,
   broughtBack: (said) => `wieder notiert ${said}`,
   close: "Schließen",
-  back: "Zurück",
   nothingHere: "Eine Seite dieses Namens gibt es nicht.",
   toTheRound: "Zur Runde",
   sunAsk: "Sonne?",
   sunAskSaid: "Zum Papier für helles Licht wechseln",
-  lastLine: "Zuletzt notiert",
   keys: "Tasten",
   keysTitle: "Tasten der Tastatur",
   keyList: [

@@ -2,9 +2,7 @@
 export const plant = {
   title: (number: string) => `Plant ${number}`,
   days: "14 days",
-  state: "Now",
   held: "held",
-  noHeld: "nothing is held",
   facts: "What is known",
   last: "last",
   enter: "Enter…",
@@ -35,14 +33,12 @@ export const plant = {
   dayBar: (said: string) => `Day bar: ${said}`,
   chartSaid: (name: string, now: string, middle: string, day: string) =>
     `${name} is ${now} now and about ${middle} on ${day}.`,
-  withPhoto: "with photo",
   photoKept: "photo",
   photoFailed: "This file is no picture that this browser can read.",
   photoAlt: (number: string) => `Newest photo of plant ${number}`,
   photoNotHere: "The newest photo is not on this phone yet.",
   water: "Watered",
   weigh: "Weighed",
-  look: "Looked",
   note: "Note",
   move: "Moved",
   keepNote: "KEEP THE NOTE",
@@ -62,13 +58,9 @@ export const number = {
   several: (number: string) => `Two plants were given the number ${number}. Which one is it?`,
   typed: (text: string) => (text === "" ? "nothing typed" : text.split("").join(" ")),
   sheet: "A number of eight digits is the code of a printed round.",
-  tooLong: "A number has 1 to 5 digits; a sheet has 8.",
 };
 
 export const working = {
-  title: "Working",
-  result: "Result",
-  range: (low: string, high: string) => `8 times in 10 it is ${low} to ${high}`,
   sum: "The sum",
   inputs: "Put in",
   source: "From",

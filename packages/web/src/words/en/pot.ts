@@ -60,7 +60,5 @@ export const pot = {
   tooMuch: (amount: string, number: string, most: string) =>
     `${amount} is more than pot ${number} can hold, about ${most}.`,
   shelf: (name: string, at_n: number, of_n: number) => `${name}, pot ${at_n} of ${of_n} in standing order`,
-  moved: (spot: string) => `moved to ${spot}`,
-  order: "in this order",
   level: (share: string) => `Pot in section, water at ${share}`,
 };

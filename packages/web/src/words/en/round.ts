@@ -22,7 +22,6 @@ export const round = {
   movedRow: (number: string, said: string, latest: string) => `${number} ${said}: ${latest} at the latest`,
   beforeYouGo: "Before you go",
   worth: "Worth it",
-  weighFirst: "Weigh it",
   theBookAsks: "The book asks",
   otherEnd: "Other end",
   weighRun: "Weigh run",
@@ -40,7 +39,4 @@ export const round = {
   noPlants: "No plant in the book yet. Four facts give the first answer.",
   firstPlant: "FOUR FACTS, THEN AN ANSWER",
   toPlants: "SEE THE PLANTS",
-  weatherOf: (said: string) => `Weather of ${said}`,
-  whichBench: "Which bench?",
-  typeBackTitle: "Code of the sheet",
 };

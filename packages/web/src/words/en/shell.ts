@@ -39,12 +39,10 @@ export const shell = {
   tookBack: (said: string) => `took back ${said}`,
   broughtBack: (said: string) => `wrote again ${said}`,
   close: "Close",
-  back: "Back",
   nothingHere: "There is no page of this name.",
   toTheRound: "To the round",
   sunAsk: "Sun?",
   sunAskSaid: "Change to the paper for bright light",
-  lastLine: "Last written",
   keys: "Keys",
   keysTitle: "Keys of the keyboard",
   keyList: [
