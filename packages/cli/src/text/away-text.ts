@@ -2,8 +2,6 @@ import type { AwayPlan } from "@sillwood/bench/crafts";
 import type { Desk } from "@sillwood/bench/pages";
 import { wrap } from "./wrap.ts";
 
-/** Pots with less than this chance of wanting anything are only counted. */
-const WORTH_SAYING_frac = 0.05;
 const REMEDIES_n = 3;
 
 /** The plan of an absence as lines: least lasting first, what helps with its sum, the sitter's sheet by day. */
@@ -26,7 +24,7 @@ export function awayText(plan: AwayPlan, desk: Desk, width_n: number, sitterOnly
     ...sitterDays(plan, desk, width_n),
   ];
   if (sitterOnly) return sitter.join("\n");
-  const telling = plan.plants.filter(({ wants_frac }) => wants_frac >= WORTH_SAYING_frac);
+  const telling = plan.plants.filter(({ remedies }) => remedies.length > 0);
   const plants = telling.flatMap(({ said, remedies }) => [
     ...wrap(said, width_n, 2, 4),
     ...remedies

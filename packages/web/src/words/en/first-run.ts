@@ -28,7 +28,6 @@ export const firstRun = {
     "west",
     "north-west",
   ] as readonly string[],
-  potSaid: (across: string, deep: string) => `${across} across, ${deep} deep`,
   potDrawn: "The pot from above and cut open. Drag the two handles, or use the keys.",
   across: "across",
   deep: "deep",

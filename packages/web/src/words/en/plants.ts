@@ -40,8 +40,6 @@ export const list = {
   onWhich: "Where did it stand?",
   whereStand: "Bench of plants whose row names none",
   columns: "Columns",
-  ourWord: "our word",
-  theirWord: "column of the file",
   none: "not in the file",
   needed: "needed",
   unmapped: (names: string) => `Left aside: ${names}`,
