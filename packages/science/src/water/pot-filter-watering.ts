@@ -141,6 +141,18 @@ function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): Po
     const seen = { weights: [1, 0, 0, 0, 0, -meaning.drainedAt_frac] };
     return measured(state, seen, missing_g, sd_g).state;
   }
+  const bounded = ranOutBound(state, pour, dry_frac, capacity_g);
+  if (dry_frac >= meaning.bypassFrom_frac || pour.volume_mL > capacity_g) return bounded;
+  // Hands stop soon after it runs, and jugs are chosen to suit: most of what was poured was missing.
+  const sd_g = Math.hypot(USUAL_POUR_SD_frac * pour.volume_mL, 0.08 * capacity_g);
+  return measured(bounded, { weights: [1] }, USUAL_POUR_KEPT_frac * pour.volume_mL, sd_g).state;
+}
+
+/** Share of a usual pour that stays in the pot, and how far people differ in it. @source our assumption */
+const USUAL_POUR_KEPT_frac = 0.85;
+const USUAL_POUR_SD_frac = 0.3;
+
+function ranOutBound(state: PotState, pour: Pour, dry_frac: number, capacity_g: number): PotState {
   const dryness = Math.min(1, Math.max(0, (dry_frac - SHARP_UP_TO_frac) / (1 - SHARP_UP_TO_frac)));
   const spread_frac =
     RAN_OUT_SPREAD_frac.moist + dryness * (RAN_OUT_SPREAD_frac.dry - RAN_OUT_SPREAD_frac.moist);

@@ -17,7 +17,7 @@ import type { AirDay } from "../../places/ahead.ts";
 import { leafWidth_m } from "../../plants/facts.ts";
 import { rimArea_m2, rimDiameter_cm, USUAL_POT } from "../../plants/pot.ts";
 import type { Sight, Step } from "../craft.ts";
-import { driveOf, leafBetween_g_m2, surfaceBetween_g_m2 } from "./drive.ts";
+import { driveOf, lossBetween_g_m2 } from "./drive.ts";
 import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
 import { isHabit } from "./habit.ts";
@@ -96,8 +96,9 @@ export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: numb
   const outdoors_frac = day.outdoors ? sight.assumed("isolation_frac") * sight.assumed("sunlitLeaf_frac") : 1;
   return {
     rim_m2,
-    leaf_g: leafBetween_g_m2(drive, from_ms, to_ms) * leafArea_m2 * outdoors_frac,
-    surface_g: surfaceBetween_g_m2(drive, from_ms, to_ms) * rim_m2 * (1 - sight.assumed("surfaceCover_frac")),
+    leaf_g: lossBetween_g_m2(drive.leaf, from_ms, to_ms) * leafArea_m2 * outdoors_frac,
+    surface_g:
+      lossBetween_g_m2(drive.surface, from_ms, to_ms) * rim_m2 * (1 - sight.assumed("surfaceCover_frac")),
     rain_g: day.outdoors
       ? rain_g(day, rim_m2, sight.assumed("umbrella_frac")) * ((to_ms - from_ms) / (day.to_ms - day.from_ms))
       : 0,

@@ -8,7 +8,6 @@ import {
   stomatalConductance_mol_m2_s,
 } from "@sillwood/science/water";
 import type { AirDay, Spell } from "../../places/ahead.ts";
-import type { SpellLosses } from "./drive.ts";
 
 const HOUR_ms = 3_600_000;
 const HOURS_PER_d = 24;
@@ -17,39 +16,54 @@ const DAYLIGHT_umol_J = 4.57;
 const PLANT_LIGHT_frac = 0.45;
 const STOMATA_LOWER_frac = 0.8;
 
-/** Losses indoors by spell: leaf energy balance with stomata, and the same for a wet surface without them. */
-export function indoorLosses(
-  day: AirDay,
-  leafWidth_m: number,
-  rimDiameter_m: number,
-  leafLight_frac: number,
-): SpellLosses {
+/** Loss of leaves indoors by spell, g/m² of leaf: leaf energy balance with stomata. */
+export function indoorLeafLosses_g_m2(day: AirDay, leafWidth_m: number, leafLight_frac: number): number[] {
   const elevation_m = between(day.elevation_m, -430, 6000);
   const dimension_m = characteristicDimension_m(between(100 * leafWidth_m, 0.2, 100));
-  const potDiameter_cm = between(100 * rimDiameter_m, 1, 100);
-  const area_m2 = (Math.PI / 4) * (potDiameter_cm / 100) ** 2;
-  const leaf_g_m2: number[] = [];
-  const surface_g_m2: number[] = [];
-  for (const spell of day.spells) {
+  return day.spells.map((spell) => {
     const air = airOf(spell, leafLight_frac);
-    const hours_h = Math.max(0, spell.to_ms - spell.from_ms) / HOUR_ms;
     const stomata = stomatalConductance_mol_m2_s({
       ppfd_umol_m2_s: air.ppfd_umol_m2_s,
       leafDeficit_kPa: air.deficit_kPa,
     });
     const leaf = leafTranspiration({
-      ...air,
+      air_C: air.air_C,
+      humidity_frac: air.humidity_frac,
+      absorbed_W_m2: air.absorbed_W_m2,
+      airSpeed_m_s: air.airSpeed_m_s,
       elevation_m,
       dimension_m,
       lowerStomata_mol_m2_s: STOMATA_LOWER_frac * stomata,
       upperStomata_mol_m2_s: (1 - STOMATA_LOWER_frac) * stomata,
     });
-    const surface = mediumEvaporation({ ...air, elevation_m, potDiameter_cm });
-    leaf_g_m2.push(Math.max(0, leaf.transpiration_g_m2_h) * hours_h);
-    surface_g_m2.push((Math.max(0, surface.evaporation_g_d) / area_m2 / HOURS_PER_d) * hours_h);
-  }
-  return { leaf_g_m2, surface_g_m2 };
+    return Math.max(0, leaf.transpiration_g_m2_h) * hours_h(spell);
+  });
 }
+
+/** Loss of a wet surface indoors by spell, g/m² of surface: the same balance without stomata. */
+export function indoorSurfaceLosses_g_m2(
+  day: AirDay,
+  rimDiameter_m: number,
+  leafLight_frac: number,
+): number[] {
+  const elevation_m = between(day.elevation_m, -430, 6000);
+  const potDiameter_cm = between(100 * rimDiameter_m, 1, 100);
+  const area_m2 = (Math.PI / 4) * (potDiameter_cm / 100) ** 2;
+  return day.spells.map((spell) => {
+    const { air_C, humidity_frac, absorbed_W_m2, airSpeed_m_s } = airOf(spell, leafLight_frac);
+    const surface = mediumEvaporation({
+      air_C,
+      humidity_frac,
+      absorbed_W_m2,
+      airSpeed_m_s,
+      elevation_m,
+      potDiameter_cm,
+    });
+    return (Math.max(0, surface.evaporation_g_d) / area_m2 / HOURS_PER_d) * hours_h(spell);
+  });
+}
+
+const hours_h = (spell: Spell): number => Math.max(0, spell.to_ms - spell.from_ms) / HOUR_ms;
 
 /** Air and light of a spell, held within what the leaf model takes: a stray reading must not stop a fold. */
 function airOf(spell: Spell, leafLight_frac: number) {

@@ -1,6 +1,5 @@
 import { referenceEtFromKnown } from "@sillwood/science/water";
 import type { AirDay } from "../../places/ahead.ts";
-import type { SpellLosses } from "./drive.ts";
 
 /** Active leaf area above each unit of ground under the reference sward (half of its leaf area index of 2.88). @source FAO56, derivation of the reference surface */
 const REFERENCE_ACTIVE_LEAVES = 1.44;
@@ -33,6 +32,12 @@ function referenceOf(day: AirDay): { readonly et_mm: number; readonly method: st
       : { solar_MJ_m2_d: between(weather.radiation_MJ_m2_d, 0, 50) }),
   });
   return { et_mm: Math.max(0, result.referenceEt_mm_d), method: result.method };
+}
+
+/** Losses of one spell, g/m² over the spell. */
+interface SpellLosses {
+  readonly leaf_g_m2: readonly number[];
+  readonly surface_g_m2: readonly number[];
 }
 
 /** Losses outdoors by spell: the day's reference ET spread over its light. */
