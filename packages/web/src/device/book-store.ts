@@ -5,10 +5,13 @@ import {
   bucketOf,
   type Cell,
   cellOf,
+  type Digest,
   EMPTY_DIGEST,
+  type Entry,
   type EntryRef,
   entryDigest,
   joinDigests,
+  REDACTED,
   type ReadersOf,
   redactionOf,
   refKey,
@@ -91,35 +94,53 @@ export function bookStore(db: BookDb): BookStore {
 
 async function appendIn(writing: Writing, { entries, redacted }: AppendBatch): Promise<AppendResult> {
   const kept = writing.objectStore("entries");
+  const counted = new Map<string, { readonly cell: Cell; readonly digest: Digest }>();
   const stored: EntryRef[] = [];
   const setAside: EntryRef[] = [];
   let added_n = 0;
-  for (const { entry, hash, text } of entries) {
+  const count = (cell: Cell, ref: EntryRef) => {
+    const before = counted.get(cellName(cell))?.digest ?? EMPTY_DIGEST;
+    counted.set(cellName(cell), { cell, digest: joinDigests(before, entryDigest(ref)) });
+    added_n++;
+  };
+  // Asked all at once: a new device takes in a whole book, and a question each would cost it a minute.
+  const known = await Promise.all(entries.map(({ entry, hash }) => kept.getKey([entry.id, hash])));
+  const gone = await redactedKeys(writing, entries);
+  const inBatch = new Set<string>();
+  const puts: Promise<unknown>[] = [];
+  for (const [place_n, { entry, hash, text }] of entries.entries()) {
     const ref = { id: entry.id, hash };
     stored.push(ref);
-    if (await kept.getKey([entry.id, hash])) continue;
-    await kept.put({ ...ref, ...filed(entry), text });
-    await addToCell(writing, cellOf(entry), ref);
-    added_n++;
+    if (known[place_n] || inBatch.has(refKey(ref))) continue;
+    inBatch.add(refKey(ref));
+    // A body that somebody else still had when the redaction was here already is not taken in again.
+    puts.push(kept.put({ ...ref, ...filed(entry), ...(gone.has(refKey(ref)) ? {} : { text }) }));
+    count(cellOf(entry), ref);
+  }
+  await Promise.all(puts);
+  for (const { entry } of entries) {
     const named = redactionOf(entry);
     const body = named && (await kept.get([named.id, named.hash]));
     if (body) await kept.put(withoutText(body));
   }
   for (const shell of redacted) {
     const ref = { id: shell.id, hash: shell.hash };
-    if (!(await isRedacted(writing, ref))) {
+    if (!gone.has(refKey(ref))) {
       setAside.push(ref);
       continue;
     }
     stored.push(ref);
     const body = await kept.get([shell.id, shell.hash]);
-    if (body) {
-      await kept.put(withoutText(body));
-      continue;
+    if (body) await kept.put(withoutText(body));
+    else {
+      await kept.put({ ...ref, ...filed(shell) });
+      count(cellOf(shell), ref);
     }
-    await kept.put({ ...ref, ...filed(shell) });
-    await addToCell(writing, cellOf(shell), ref);
-    added_n++;
+  }
+  const cells = writing.objectStore("cells");
+  for (const [name, { cell, digest }] of counted) {
+    const before = await cells.get(name);
+    await cells.put({ name, cell, digest: joinDigests(before?.digest ?? EMPTY_DIGEST, digest) });
   }
   return { stored, added_n, setAside };
 }
@@ -134,23 +155,20 @@ const filed = (entry: { readonly id: string; readonly device: string; readonly k
 
 const withoutText = ({ text: _text, ...rest }: KeptEntry): KeptEntry => rest;
 
-async function addToCell(writing: Writing, cell: Cell, ref: EntryRef) {
-  const cells = writing.objectStore("cells");
-  const name = cellName(cell);
-  const before = await cells.get(name);
-  await cells.put({ name, cell, digest: joinDigests(before?.digest ?? EMPTY_DIGEST, entryDigest(ref)) });
-}
-
-/** Whether a redaction that names the entry is here. Redactions are rare, so they are looked through. */
-async function isRedacted(writing: Writing, ref: EntryRef): Promise<boolean> {
-  for (const { name } of await writing.objectStore("cells").getAll()) {
-    if (!name.endsWith("/book.redacted")) continue;
-    for (const { text } of await writing.objectStore("entries").index("cell").getAll(name)) {
-      const named = text === undefined ? undefined : redactionOf(JSON.parse(text));
-      if (named && refKey(named) === refKey(ref)) return true;
-    }
+/** Names of all entries that a redaction here or in the batch names. Redactions are rare, so they are looked through. */
+async function redactedKeys(writing: Writing, batch: readonly AcceptedEntry[]): Promise<ReadonlySet<string>> {
+  const keys = new Set<string>();
+  const note = (entry: Entry) => {
+    const named = redactionOf(entry);
+    if (named) keys.add(refKey(named));
+  };
+  for (const { entry } of batch) note(entry);
+  for (const name of await writing.objectStore("cells").getAllKeys()) {
+    if (!name.endsWith(`/${REDACTED}`)) continue;
+    for (const { text } of await writing.objectStore("entries").index("cell").getAll(name))
+      if (text !== undefined) note(JSON.parse(text) as Entry);
   }
-  return false;
+  return keys;
 }
 
 async function refsOf(db: BookDb, bucket: string, readersOf: ReadersOf): Promise<EntryRef[]> {
