@@ -14,23 +14,41 @@ export interface ReadingKind {
 }
 
 /**
+ * Remembers the last plant asked about: a history asks the same at every midnight, and wording where a value comes from costs
+ * more than the value. Facts never change in place.
+ */
+function lastAsked(of: (plant: PlantFacts) => Reading): ReadingKind["usual"] {
+  let asked: PlantFacts | undefined;
+  let answer: Reading | undefined;
+  return (plant) => {
+    if (answer === undefined || asked !== plant) {
+      answer = of(plant);
+      asked = plant;
+    }
+    return answer;
+  };
+}
+const leafArea = lastAsked(usualLeafArea);
+const capacity = lastAsked(usualCapacity);
+
+/**
  * Every reading, declared once. A craft offers one by the same name; the last craft in the registry that offers wins.
  */
 export const readingKinds = {
-  leafArea_m2: { what: "one-sided area of all leaves", unit: "m²", min: 0, max: 20, usual: usualLeafArea },
+  leafArea_m2: { what: "one-sided area of all leaves", unit: "m²", min: 0, max: 20, usual: leafArea },
   capacityPrior_g: {
     what: "water between just drained and first lasting wilt, by pot and medium",
     unit: "g",
     min: 1,
     max: 200_000,
-    usual: usualCapacity,
+    usual: capacity,
   },
   capacity_g: {
     what: "water between just drained and first lasting wilt, as learned",
     unit: "g",
     min: 1,
     max: 200_000,
-    usual: usualCapacity,
+    usual: capacity,
   },
   waterHeld_g: {
     what: "water above first lasting wilt",
@@ -38,10 +56,10 @@ export const readingKinds = {
     min: 0,
     max: 200_000,
     usual: (plant, at_ms) => {
-      const capacity = usualCapacity(plant, at_ms);
+      const { value } = capacity(plant, at_ms);
       return {
-        value: capacity.value / 2,
-        sd: capacity.value * 0.3,
+        value: value / 2,
+        sd: value * 0.3,
         origin: "assumed",
         from: "nothing known of its water: taken as half full",
       };

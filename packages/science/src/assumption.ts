@@ -27,11 +27,37 @@ export function valuesOf<Key extends string>(
   list: readonly (Assumption & { readonly key: Key })[],
   given: { readonly [K in Key]?: number | undefined } = {},
 ): Readonly<Record<Key, number>> {
-  const values = {} as Record<Key, number>;
-  for (const { key, value, min, max } of list) {
-    const set = given[key];
-    if (set !== undefined) within(key, set, min, max);
-    values[key] = set ?? value;
+  const usual = usualOf(list) as Usual<Key>;
+  let values: Record<Key, number> | undefined;
+  for (const name in given) {
+    const assumption = usual.byKey.get(name as Key);
+    if (!assumption) continue;
+    const set = given[assumption.key];
+    if (set === undefined) continue;
+    within(assumption.key, set, assumption.min, assumption.max);
+    values ??= { ...usual.values };
+    values[assumption.key] = set;
   }
-  return values;
+  return values ?? usual.values;
+}
+
+type Usual<Key extends string> = {
+  readonly byKey: ReadonlyMap<Key, Assumption & { readonly key: Key }>;
+  readonly values: Readonly<Record<Key, number>>;
+};
+
+// Most callers set nothing: they all get the same object, since writing one out for every leaf of every hour costs more
+// than the leaf.
+const known = new WeakMap<readonly Assumption[], Usual<string>>();
+
+function usualOf(list: readonly Assumption[]): Usual<string> {
+  let usual = known.get(list);
+  if (!usual) {
+    usual = {
+      byKey: new Map(list.map((assumption) => [assumption.key, assumption])),
+      values: Object.freeze(Object.fromEntries(list.map(({ key, value }) => [key, value]))),
+    };
+    known.set(list, usual);
+  }
+  return usual;
 }

@@ -48,24 +48,27 @@ export interface Runner {
 }
 
 export function plantRunner(stage: Stage): Runner {
-  const { crafts, calendar, airAt } = stage;
+  const { crafts, calendar, airAt, site } = stage;
   const providers = providersOf(crafts);
-  const shared = {
-    airAt,
-    site: stage.site,
-    dateOf: (at_ms: number) => calendar.dateOf(at_ms),
-    assumed: (key: string) => stage.assumed(key),
-  };
+  const ownKinds = crafts.map((craft) => new Set<AnyEntryKind>(craft.kinds));
+  const dateOf = (at_ms: number) => calendar.dateOf(at_ms);
+  const assumed = (key: string) => stage.assumed(key);
 
   const reader = (facts: PlantFacts, slices: readonly unknown[], at_ms: number) => (name: ReadingName) =>
     readingOf(name, providers, crafts, facts, slices, at_ms);
 
-  const sight = ({ facts, slices, at_ms }: PlantState): Sight => ({
-    ...shared,
-    plant: facts,
+  const sightOf = (plant: PlantFacts, at_ms: number, read: Sight["read"]): Sight => ({
+    plant,
     at_ms,
-    read: reader(facts, slices, at_ms),
+    read,
+    airAt,
+    dateOf,
+    site,
+    assumed,
   });
+
+  const sight = ({ facts, slices, at_ms }: PlantState): Sight =>
+    sightOf(facts, at_ms, reader(facts, slices, at_ms));
 
   function step(
     facts: PlantFacts,
@@ -74,69 +77,108 @@ export function plantRunner(stage: Stage): Runner {
     from_ms: number,
     to_ms: number,
   ): unknown[] {
-    const now: Step = {
-      ...shared,
-      plant: facts,
-      at_ms: from_ms,
-      read: reader(facts, before, from_ms),
-      from_ms,
-      to_ms,
-      dt_d: (to_ms - from_ms) / DAY_ms,
-      day,
-      spells:
-        from_ms === day.from_ms && to_ms === day.to_ms
-          ? day.spells
-          : spellsWithin(day.spells, from_ms, to_ms),
-    };
-    const rates = crafts.map((craft, i) => craft.rates(before[i], now));
-    return crafts.map((craft, i) => craft.integrate(before[i], rates[i], now));
+    const now = new Stretch(sightOf(facts, from_ms, reader(facts, before, from_ms)), day, from_ms, to_ms);
+    const rates: unknown[] = [];
+    for (let i = 0; i < crafts.length; i++) rates.push((crafts[i] as AnyCraft).rates(before[i], now));
+    const after: unknown[] = [];
+    for (let i = 0; i < crafts.length; i++)
+      after.push((crafts[i] as AnyCraft).integrate(before[i], rates[i], now));
+    return after;
   }
 
   function advance(state: PlantState, to_ms: number): PlantState {
     if (to_ms <= state.at_ms) return state;
-    if (state.facts.ended) return { ...state, at_ms: to_ms };
+    const { facts, problems } = state;
+    if (facts.ended) return { at_ms: to_ms, facts, slices: state.slices, problems };
     let { at_ms, slices } = state;
     while (at_ms < to_ms) {
-      const midnight_ms = calendar.nextMidnight_ms(at_ms);
-      const until_ms = Math.min(midnight_ms, to_ms);
-      slices = step(state.facts, slices, airAt(state.facts.spot, calendar.dateOf(at_ms)), at_ms, until_ms);
+      const day = airAt(facts.spot, calendar.dateOf(at_ms));
+      const until_ms = Math.min(day.to_ms, to_ms);
+      slices = step(facts, slices, day, at_ms, until_ms);
       at_ms = until_ms;
     }
-    return { ...state, at_ms, slices };
+    return { at_ms, facts, slices, problems };
   }
 
   function happen(state: PlantState | undefined, { entry, kind }: PlantEvent, plant: PlantId): PlantState {
     const reached = state && advance(state, entry.at_ms);
     const facts = foldFacts(reached?.facts ?? unmetPlant(plant, entry.at_ms), entry);
     const at_ms = Math.max(entry.at_ms, reached?.at_ms ?? entry.at_ms);
-    const bare: Sight = {
-      ...shared,
-      plant: facts,
-      at_ms,
-      read: (name) => readingKinds[name].usual(facts, at_ms),
-    };
-    let slices = reached?.slices ?? crafts.map((craft) => craft.start(facts, bare));
-    const problems = reached ? [...reached.problems] : [];
-    const effects = effectsOf(kind, entry, problems);
-    const happening = { entry: entry.id, at_ms, by: entry.by, effects };
-    const read = reader(facts, slices, at_ms);
-    slices = crafts.map((craft, i) => {
-      const own = craft.kinds.includes(kind) ? { kind: entry.kind, data: entry.data as Json } : undefined;
-      const what: Happening = own ? { ...happening, own } : happening;
+    const before = reached?.slices ?? begun(facts, at_ms);
+    const found: PlantState["problems"][number][] = [];
+    const effects = effectsOf(kind, entry, found);
+    const now = sightOf(facts, at_ms, reader(facts, before, at_ms));
+    const slices: unknown[] = [];
+    for (let i = 0; i < crafts.length; i++) {
+      const craft = crafts[i] as AnyCraft;
+      const what: Happening = ownKinds[i]?.has(kind)
+        ? {
+            entry: entry.id,
+            at_ms,
+            by: entry.by,
+            effects,
+            own: { kind: entry.kind, data: entry.data as Json },
+          }
+        : { entry: entry.id, at_ms, by: entry.by, effects };
       try {
-        return craft.fold(slices[i], what, { ...bare, read });
+        slices.push(craft.fold(before[i], what, now));
       } catch (error) {
-        problems.push({
-          entry: entry.id,
-          message: `${craft.name} could not take this entry: ${(error as Error).message}`,
-        });
-        return slices[i];
+        const message = `${craft.name} could not take this entry: ${(error as Error).message}`;
+        found.push({ entry: entry.id, message });
+        slices.push(before[i]);
       }
-    });
-    return { at_ms, facts, slices, problems };
+    }
+    const problems = reached?.problems ?? [];
+    return { at_ms, facts, slices, problems: found.length > 0 ? [...problems, ...found] : problems };
+  }
+
+  /** Slices of a plant that enters the book: no craft has a reading to offer yet. */
+  function begun(facts: PlantFacts, at_ms: number): readonly unknown[] {
+    const bare = sightOf(facts, at_ms, (name) => readingKinds[name].usual(facts, at_ms));
+    return crafts.map((craft) => craft.start(facts, bare));
   }
 
   return { happen, advance, sight };
+}
+
+/**
+ * A step as the crafts see it. A class, and field by field: it is made at every midnight and entry of every plant, where an
+ * object spread or a getter in a literal costs as much as a craft's whole step.
+ */
+class Stretch implements Step {
+  readonly plant: PlantFacts;
+  readonly at_ms: number;
+  readonly read: Sight["read"];
+  readonly airAt: AirAt;
+  readonly dateOf: Sight["dateOf"];
+  readonly site: Site;
+  readonly assumed: Sight["assumed"];
+  readonly day: AirDay;
+  readonly from_ms: number;
+  readonly to_ms: number;
+  readonly dt_d: number;
+
+  constructor(sight: Sight, day: AirDay, from_ms: number, to_ms: number) {
+    this.plant = sight.plant;
+    this.at_ms = from_ms;
+    this.read = sight.read;
+    this.airAt = sight.airAt;
+    this.dateOf = sight.dateOf;
+    this.site = sight.site;
+    this.assumed = sight.assumed;
+    this.day = day;
+    this.from_ms = from_ms;
+    this.to_ms = to_ms;
+    this.dt_d = (to_ms - from_ms) / DAY_ms;
+  }
+
+  /** Cut only for the craft that asks; most want the day alone. */
+  get spells(): readonly Spell[] {
+    const { day, from_ms, to_ms } = this;
+    return from_ms === day.from_ms && to_ms === day.to_ms
+      ? day.spells
+      : spellsWithin(day.spells, from_ms, to_ms);
+  }
 }
 
 function effectsOf(

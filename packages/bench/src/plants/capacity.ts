@@ -19,7 +19,7 @@ export const CAPACITY_SD_frac = 0.25;
 const CAPACITY_SD_UNKNOWN_frac = 0.4;
 
 /** Water between just drained and first lasting wilt by pot and medium, g. */
-export function usualCapacity(plant: PlantFacts, _at_ms: number): Reading {
+export function usualCapacity(plant: PlantFacts): Reading {
   const pot = plant.pot ?? USUAL_POT;
   const value = mediumVolume_mL(pot) * AVAILABLE_frac[plant.medium];
   const known = plant.pot !== undefined && plant.medium !== "unknown";

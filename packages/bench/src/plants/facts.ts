@@ -66,7 +66,7 @@ const LEAF_WIDTH_PER_LENGTH = 0.5;
 const USUAL_LEAF_LENGTH_cm = 5;
 
 /** One-sided leaf area by leaf count, else by kind and pot. */
-export function usualLeafArea(plant: PlantFacts, _at_ms: number): Reading {
+export function usualLeafArea(plant: PlantFacts): Reading {
   if (plant.leaves_n) {
     const length_cm = plant.leafLength_cm?.value ?? USUAL_LEAF_LENGTH_cm;
     const width_cm = plant.leafWidth_cm?.value ?? length_cm * LEAF_WIDTH_PER_LENGTH;
