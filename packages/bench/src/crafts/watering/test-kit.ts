@@ -79,7 +79,7 @@ export function potKit(facts: Partial<PlantFacts> = {}, room: Room | ((day_n: nu
   const sight = (at_ms: number, of = plant): Sight => ({
     plant: of,
     at_ms,
-    read: (name: ReadingName) => readingKinds[name].usual(of),
+    read: (name: ReadingName) => readingKinds[name].usual(of, at_ms),
     airAt,
     dateOf,
     site: {
