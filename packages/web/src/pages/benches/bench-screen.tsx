@@ -72,9 +72,7 @@ export function BenchScreen() {
                 {spot.plants.map(({ number }) => number).join(" ") || "–"}
               </span>
               <span>{spot.name}</span>
-              <span aria-label={words.dli(say.number(spot.dli_mol_m2_d, 1))}>
-                {say.number(spot.dli_mol_m2_d, 1)}
-              </span>
+              <span>{say.number(spot.dli_mol_m2_d, 1)}</span>
             </button>
           </li>
         ))}

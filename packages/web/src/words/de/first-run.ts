@@ -1,6 +1,9 @@
-import type { en } from "../en/index.ts";
+import type { Words } from "../words.ts";
 
-export const firstRun: (typeof en)["firstRun"] = {
+const plural = (count_n: number, one: string, many: string) =>
+  count_n === 1 ? `1 ${one}` : `${count_n} ${many}`;
+
+export const firstRun: Words["firstRun"] = {
   title: "Vier Angaben, dann eine Antwort",
   what: "1 Was",
   pot: "2 Topf",
@@ -9,15 +12,15 @@ export const firstRun: (typeof en)["firstRun"] = {
   thin: "dünn, rot",
   fat: "dick",
   lantern: "Laterne",
-  tiny: "klein, aufrecht",
+  tiny: "winzig, aufrecht",
   spongy: "dunkel, schwammig",
   bark: "grobe Rinde",
   gritty: "körnig",
-  outdoors: "draußen",
+  outdoors: "im Freien",
   notSure: "nicht sicher",
   compass: ["N", "NO", "O", "SO", "S", "SW", "W", "NW"],
   compassSaid: ["Norden", "Nordosten", "Osten", "Südosten", "Süden", "Südwesten", "Westen", "Nordwesten"],
-  potDrawn: "Der Topf von oben und aufgeschnitten. Die zwei Griffe ziehen oder die Tasten nehmen.",
+  potDrawn: "Der Topf von oben und aufgeschnitten. Ziehe an den zwei Griffen oder nimm die Tasten.",
   across: "weit",
   deep: "tief",
   more: (what, step) => `${what}, ${step} mehr`,
@@ -25,20 +28,20 @@ export const firstRun: (typeof en)["firstRun"] = {
   potNotSure: "Topf: nicht sicher",
   pipe: (across, deep) => `${across} weit und ${deep} tief ist ein Rohr.`,
   meantDeep: (deep) => `${deep} tief gemeint?`,
-  noAnswer: "Eine Angabe, und hier steht eine Antwort.",
+  noAnswer: "Sag eines, und hier steht eine Antwort.",
   water: (said) => `Gießen: ${said}`,
-  guesses: (count_n) => `${count_n === 1 ? "1 Annahme" : `${count_n} Annahmen`} darin ○:`,
-  lift: "Jetzt genauer: anheben.",
+  guesses: (count_n) => `${plural(count_n, "Annahme", "Annahmen")} darin ○:`,
+  lift: "Genauer: heb ihn an.",
   heavy: "Schwer",
   light: "Leicht",
-  another: "BEHALTEN, noch eine",
+  another: "BEHALTEN, und noch eine",
   keep: "DIESE PFLANZE BEHALTEN",
-  keepShut: "ERST EINE ANGABE",
+  keepShut: "ERST EINES SAGEN",
   kept: (number) => `Pflanze ${number}`,
   units: (said) => `Einheiten: ${said}`,
   metric: "metrisch",
   us: "US",
   windowBench: (direction) => `Fenster ${direction}`,
-  outdoorBench: "Draußen",
-  bench: "Fensterbank",
+  outdoorBench: "Im Freien",
+  bench: "Fensterbrett",
 };

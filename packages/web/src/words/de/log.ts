@@ -1,36 +1,36 @@
-import type { en } from "../en/index.ts";
+import type { Words } from "../words.ts";
 
 const plural = (count_n: number, one: string, many: string) =>
   count_n === 1 ? `1 ${one}` : `${count_n} ${many}`;
 
-export const write: (typeof en)["write"] = {
+export const write: Words["write"] = {
   title: "Eintrag schreiben",
   lastKinds: "Die letzten",
-  about: { plant: "Pflanzen", batch: "Sätze", bench: "Bänke und Luft", supply: "Vorrat" },
-  noSuchKind: "Dieses Buch kennt keinen Eintrag dieses Namens.",
+  about: { plant: "Pflanzen", batch: "Sätze", bench: "Bänke und Luft", supply: "Vorräte" },
+  noSuchKind: "Einen Eintrag dieses Namens kennt dieses Buch nicht.",
   onWhat: "Woran",
   values: "Werte",
   when: "Wann",
-  whens: { now: "jetzt", "this morning": "heute früh", yesterday: "gestern", other: "anders" },
+  whens: { now: "jetzt", "this morning": "heute früh", yesterday: "gestern", other: "anderes" },
   day: "Tag",
   time: "Uhrzeit",
-  ahead: "Dieser Tag ist nicht ganz oder noch nicht da.",
-  numbers: "Nummern, etwa 127 128 130-133",
-  findThing: "Finden",
+  ahead: "Dieser Tag ist nicht vollständig oder liegt noch vor uns.",
+  numbers: "Nummern, wie 127 128 130-133",
+  findThing: "Suchen",
   takeThese: (count_n) => `${count_n} nehmen`,
   wholeBench: "Eine ganze Bank",
   benchOf: (name, count_n) => `${name}, alle ${count_n}`,
-  nothingToChoose: "Davon ist noch nichts im Buch.",
-  moreByNumber: (count_n) => `${count_n} im Ganzen: Nummern tippen, um die anderen zu finden.`,
+  nothingToChoose: "Davon steht noch nichts im Buch.",
+  moreByNumber: (count_n) => `${count_n} im Ganzen: die anderen findest du mit ihrer Nummer.`,
   change: "ändern",
-  unmet: "noch unbekannt",
+  unmet: "noch nicht bekannt",
   otherKind: "Andere Art",
   photos: (count_n) => (count_n === 0 ? "Foto" : plural(count_n, "Foto", "Fotos")),
   keep: "BEHALTEN",
   keepOn: (kind, count_n, subject) =>
-    subject === "plant" ? `${kind}, ${plural(count_n, "Topf", "Töpfe")}: BEHALTEN` : `${kind}: BEHALTEN`,
-  keepMissing: "NOCH FEHLT EINE ANGABE",
-  keepBroken: "DIE ZAHL BERICHTIGEN",
+    subject === "plant" ? `BEHALTEN: ${kind}, ${plural(count_n, "Topf", "Töpfe")}` : `BEHALTEN: ${kind}`,
+  keepMissing: "SAG, WAS FEHLT",
+  keepBroken: "ZAHL BERICHTIGEN",
   chooseFirst: {
     plant: "WELCHER TOPF?",
     bench: "WELCHE BANK?",
@@ -38,28 +38,28 @@ export const write: (typeof en)["write"] = {
     supply: "WELCHER VORRAT?",
   },
   putRight: "BERICHTIGEN",
-  putRightTitle: (on) => `Berichtigt: ${on}`,
-  notFound: "Dieser Eintrag ist nicht im Buch dieses Telefons.",
-  moves: (number, title, before, after) => `${number}, ${title}: statt ${before} nun ${after}.`,
+  putRightTitle: (on) => `Berichtigen: ${on}`,
+  notFound: "Dieser Eintrag steht nicht im Buch dieses Telefons.",
+  moves: (number, title, before, after) => `Verschiebt „${title}“ von ${number}: ${before} wird ${after}.`,
 };
 
-export const log: (typeof en)["log"] = {
+export const log: Words["log"] = {
   title: "Buch",
   all: "alles",
   me: "ich",
   filters: "Zeigen",
   number: "Nummer",
   crafts: { watering: "Wasser" },
-  findADay: "Einen Tag finden",
+  findADay: "Tag suchen",
   day: "Tag",
   everyDay: "alle Tage",
   export: "Mitnehmen",
   write: "EINTRAG SCHREIBEN",
   empty: "Das Buch ist leer. Der erste Eintrag ist meist eine Pflanze.",
-  noneHere: "Nichts Geschriebenes passt zu diesen Worten.",
+  noneHere: "Dazu steht nichts geschrieben.",
   onlyHere: (count_n, oldest) => `nur auf diesem Telefon: ${count_n}, der älteste ${oldest}`,
-  by: (who) => `von: ${who}`,
-  putRightNow: (who) => `berichtigt; zuerst von: ${who}`,
+  by: (who) => `von ${who}`,
+  putRightNow: (who) => `berichtigt; zuerst geschrieben von ${who}`,
   withdrawn: "zurückgezogen",
   request: "als Bitte notiert",
   photos: (count_n) => plural(count_n, "Foto", "Fotos"),
@@ -76,28 +76,27 @@ export const log: (typeof en)["log"] = {
   gave: (what) => `wieder aufgenommen: ${what}`,
 };
 
-export const take: (typeof en)["take"] = {
+export const take: Words["take"] = {
   title: "Alles mitnehmen",
-  said: "Alle Einträge als einfache Textzeilen, ohne dieses Programm lesbar. Ein Druck, ohne Begründung.",
+  said: "Alle Einträge als einfache Textzeilen, lesbar ohne dieses Programm. Ein Druck, ohne Begründung.",
   whole: "Das ganze Buch (NDJSON)",
-  table: "Das Buch als Tabelle (CSV)",
+  table: "Das Log als Tabelle (CSV)",
   print: "Das Jahr drucken",
   printTitle: (year) => `Buch von ${year}`,
   bring: "Ein Buch hereinholen",
   bringSaid:
-    "Zeilen einer anderen Abschrift. Vor BEHALTEN wird nichts geschrieben; was schon da ist, bleibt einmal.",
+    "Zeilen aus einer anderen Abschrift. Vor BEHALTEN wird nichts geschrieben; was da ist, bleibt einmal.",
   choose: "Datei wählen",
   preview: (entries_n, fresh_n) =>
-    `${plural(entries_n, "Eintrag", "Einträge")} darin, davon ${fresh_n} neu auf diesem Telefon.`,
+    `${plural(entries_n, "Eintrag", "Einträge")} darin, davon ${fresh_n} neu für dieses Telefon.`,
   redacted: (count_n) =>
-    `${plural(count_n, "Zeile hat", "Zeilen haben")} die Gärtnerin unlesbar gemacht; das bleibt so.`,
+    `${plural(count_n, "Zeile wurde", "Zeilen wurden")} unlesbar gemacht und bleiben es.`,
   damaged: (line, message) => `Zeile ${line}: ${message}`,
-  damagedTitle: (count_n) =>
-    `${plural(count_n, "Zeile ist", "Zeilen sind")} nicht lesbar und wird ausgelassen`,
-  files: (count_n) => `Es nennt ${plural(count_n, "Datei", "Dateien")} daneben. Diese bitte auch wählen:`,
+  damagedTitle: (count_n) => `${plural(count_n, "Zeile ist", "Zeilen sind")} unlesbar und bleiben draußen`,
+  files: (count_n) => `Es nennt ${plural(count_n, "Datei", "Dateien")}, die daneben liegen. Auch wählen:`,
   chooseFiles: "Dateien wählen",
   filesTaken: (count_n) => `${plural(count_n, "Datei", "Dateien")} behalten.`,
-  fileUnknown: (name) => `${name} wird von nichts in diesem Buch genannt.`,
+  fileUnknown: (name) => `${name} wird in diesem Buch nirgends genannt.`,
   keep: (count_n) => `${plural(count_n, "EINTRAG", "EINTRÄGE")} BEHALTEN`,
   kept: (count_n) => `${plural(count_n, "Eintrag", "Einträge")} hereingeholt`,
   done: (count_n) => `${plural(count_n, "Eintrag", "Einträge")} mitgenommen.`,

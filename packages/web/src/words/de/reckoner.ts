@@ -1,11 +1,10 @@
-import type { en } from "../en/index.ts";
+import type { Words } from "../words.ts";
 
-export const reckoner: (typeof en)["reckoner"] = {
+export const reckoner: Words["reckoner"] = {
   title: "Rechner",
-  find: "Eine Rechnung finden (englisch): dew point, day length …",
-  noneFound: (wanted) => `Keine Rechnung hört auf „${wanted}“.`,
-  notFetched:
-    "Die Rechnungen konnten nicht geholt werden. Sie kommen einmal und bleiben dann auf diesem Gerät.",
+  find: "Rechnung suchen: Taupunkt, Liter, Tageslänge, Frost…",
+  noneFound: (wanted) => `Auf „${wanted}“ hört hier keine Rechnung.`,
+  notFetched: "Die Rechnungen ließen sich nicht holen. Sie kommen einmal und bleiben dann auf diesem Gerät.",
   fields: {
     air: "Luft",
     water: "Wasser",
@@ -15,7 +14,7 @@ export const reckoner: (typeof en)["reckoner"] = {
     light: "Licht",
     medium: "Substrat",
     feed: "Dünger",
-    growth: "Wachstum",
+    growth: "Wuchs",
     fruit: "Frucht",
     pests: "Schädlinge",
     shape: "Form",
@@ -23,12 +22,12 @@ export const reckoner: (typeof en)["reckoner"] = {
   units: (said) => `Einheiten: ${said}`,
   metric: "metrisch",
   us: "US",
-  takeFrom: "Die Zahlen nehmen von",
+  takeFrom: "Zahlen nehmen von",
   typed: "getippt",
   takeInstead: (what) => `${what} nehmen von`,
   choose: "was oben steht",
-  usual: (said) => `leer gelassen: ${said} ist üblich ○`,
-  optionalUsual: (said) => `darf leer bleiben; ${said} ist üblich ○`,
+  usual: (said) => `leer gelassen: üblich ist ${said} ○`,
+  optionalUsual: (said) => `darf leer bleiben; üblich ist ${said} ○`,
   usualIs: (said) => `üblich: ${said} ○`,
   yes: "ja",
   no: "nein",
@@ -36,7 +35,7 @@ export const reckoner: (typeof en)["reckoner"] = {
   copy: "Kopieren",
   copied: (said) => `kopiert: ${said}`,
   another: "Andere Rechnung",
-  keep: "AUF DEM STREIFEN BEHALTEN",
+  keep: "AUF DEN STREIFEN",
   onTape: (said) => `auf dem Streifen: ${said}`,
   tape: "Streifen",
   fromTape: (title) => `Streifen, ${title}`,

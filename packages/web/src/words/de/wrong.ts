@@ -1,10 +1,10 @@
-import type { en } from "../en/index.ts";
+import type { Words } from "../words.ts";
 
-export const wrong: (typeof en)["wrong"] = {
+export const wrong: Words["wrong"] = {
   title: "Was fehlt ihr?",
   which: "Welche Pflanze?",
   noPlants: "Noch keine Pflanze im Buch.",
-  where: "Wo ist es zu sehen?",
+  where: "Wo siehst du es?",
   places: {
     whole: "ganze Pflanze",
     tip: "Spitze",
@@ -14,25 +14,25 @@ export const wrong: (typeof en)["wrong"] = {
     fruit: "Frucht",
   },
   start:
-    "Den Ort an der Pflanze drücken, dann, was dort zu sehen ist. Ein Blick nach dem anderen, bis etwas sicher zu tun ist.",
+    "Drücke die Stelle an der Pflanze, dann, was dort zu sehen ist. Ein Blick nach dem andern, bis ein Handgriff sicher ist.",
   whatThere: "Was ist dort zu sehen?",
-  noSignHere:
-    "Für diesen Ort kennt dieses Haus noch kein Zeichen. Bitte notieren, was zu sehen ist, mit Foto.",
-  youSee: "zu sehen",
+  noSignHere: "Für diese Stelle kennt dieses Haus noch kein Zeichen. Schreib auf, was du siehst, mit Foto.",
+  youSee: "du siehst",
   unsay: (said) => `Zurücknehmen: ${said}`,
   oneLook: "Ein Blick würde es entscheiden:",
-  cantTell: "Nicht zu sagen",
-  ranking: "Eine Reihenfolge, keine Wahrscheinlichkeit",
+  cantTell: "Kann ich nicht sagen",
+  ranking: "Eine Rangfolge, keine Wahrscheinlichkeit",
   likeliest: "am ehesten",
   then: "dann",
-  floor: "Etwas, das nicht in dieser Liste steht, ist möglich.",
-  nothingFits: "Nichts in dieser Liste passt dazu. Es bleibt für jemanden, der es kennt.",
+  floor: "Etwas, das nicht auf dieser Liste steht, ist möglich.",
+  nothingFits:
+    "Nichts auf dieser Liste passt zu dem, was du siehst. Es wird aufgehoben für jemanden, der es weiß.",
   doNow: "Jetzt tun",
   doNot: "Nicht tun",
   lookAgain: "Wieder ansehen",
   likeliestIs: (cause) => `am ehesten: ${cause}`,
   photoNote: "Foto, Notiz",
   print: "Fall drucken",
-  write: "NOTIEREN, der Gärtnerin sagen",
-  writeShut: "ERST SAGEN, WAS ZU SEHEN IST",
+  write: "AUFSCHREIBEN, der Gärtnerin sagen",
+  writeShut: "ERST SAGEN, WAS DU SIEHST",
 };

@@ -20,7 +20,7 @@ export const settings = {
   scaleStep: "The scale reads to",
   jugStep: "A mark of the jug is",
   more: "More",
-  site: (isAssumed: boolean) => (isAssumed ? "Site ○ assumed" : "Site"),
+  site: (isAssumed: boolean): string => (isAssumed ? "Site ○ assumed" : "Site"),
   siteSaid: (name: string, latitude: number, longitude: number) =>
     `${name}: ${Math.abs(latitude).toFixed(1)}° ${latitude < 0 ? "S" : "N"}, ${Math.abs(longitude).toFixed(1)}° ${longitude < 0 ? "W" : "E"}`,
   habits: "Time",
