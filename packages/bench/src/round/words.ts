@@ -95,6 +95,6 @@ const german = (say: Say): RoundWords => ({
     `${number} wurde zweimal gegossen: ${first}, ${second}. Stimmt beides?`,
   both: () => "Beides",
   onlyFirst: () => "Nur eines",
-  leftFor: (number, text, who) => `${number}, von ${who}: ${text}`,
+  leftFor: (number, text, who) => `${number}, ${who} schrieb: ${text}`,
   seenTo: () => "Erledigt",
 });

@@ -7,7 +7,7 @@ import styles from "./first-start.module.css";
 
 /** Who holds this device: chosen once, no account. The card's name stays here and never enters the book. */
 export function FirstStart({ onChosen }: { readonly onChosen: (identity: Identity) => void }) {
-  const { first } = useWords();
+  const { first, shell } = useWords();
   const engine = useEngine();
   const { value: people } = useAsk("people", {});
   const [card, setCard] = useState("");
@@ -35,7 +35,7 @@ export function FirstStart({ onChosen }: { readonly onChosen: (identity: Identit
           <small>{first.cardSaid}</small>
         </label>
       </main>
-      <div className={styles["keys"]}>
+      <section className={styles["keys"]} aria-label={shell.keys}>
         <p className={styles["role"]}>{first.helperSaid}</p>
         <Key wide shut={!people} onPress={() => be("helper")}>
           {first.helper}
@@ -44,7 +44,7 @@ export function FirstStart({ onChosen }: { readonly onChosen: (identity: Identit
         <Key main shut={!people} onPress={() => be("grower")}>
           {first.grower}
         </Key>
-      </div>
+      </section>
     </div>
   );
 }
