@@ -129,6 +129,7 @@ export function createLedger({
 
   /** Kinds of house entries that a plant's history does not depend on: they leave its runs as they are. */
   const APART = /^(supply|batch|cultivar|round|book)\./;
+  const weightOf = (kind: string) => (APART.test(kind) ? "apart" : "runs");
 
   /** Every plant has to be run again: places, people, weather or assumptions changed. */
   function forgetRuns() {
@@ -137,18 +138,19 @@ export function createLedger({
   }
 
   function lay(id: EntryId): { plants: readonly string[]; house: "no" | "apart" | "runs" } {
-    const { acting, kind, standing } = book.get(id) as Record;
+    const { acting, kind } = book.get(id) as Record;
     const before = lain.get(id) ?? [];
     for (const plant of before) plants.get(plant as PlantId)?.remove(id);
-    const weight = APART.test(standing.first.kind) ? "apart" : "runs";
-    const was = houseEntries.delete(id) ? weight : "no";
+    const lainBefore = houseEntries.get(id);
+    const was = lainBefore ? weightOf(lainBefore.kind) : "no";
+    houseEntries.delete(id);
     if (!acting || !kind || acting.at_ms > at_ms) {
       lain.delete(id);
       return { plants: before, house: was };
     }
     if (kind.subject !== "plant") {
       houseEntries.set(id, acting);
-      return { plants: before, house: weight };
+      return { plants: before, house: weightOf(acting.kind) };
     }
     for (const plant of acting.on) {
       let line = plants.get(plant as PlantId);
@@ -159,7 +161,7 @@ export function createLedger({
       line.insert({ entry: acting, kind });
     }
     lain.set(id, acting.on);
-    return { plants: [...before, ...acting.on], house: was };
+    return { plants: before.length === 0 ? acting.on : [...before, ...acting.on], house: was };
   }
 
   if (snapshot) {
@@ -167,13 +169,13 @@ export function createLedger({
       book.add([entry]);
       lay(entry.id);
     }
+    book.add(snapshot.recent);
+    for (const { id } of snapshot.recent) lain.set(id, book.get(id)?.acting?.on ?? []);
     for (const { plant, state, brought, recent } of snapshot.plants) {
-      book.add(recent);
-      const events = recent.flatMap((entry) => {
-        const { acting, kind } = book.get(entry.id) ?? {};
+      const events = recent.flatMap((id) => {
+        const { acting, kind } = book.get(id) ?? {};
         return acting && kind ? [{ entry: acting, kind }] : [];
       });
-      for (const { entry } of events) lain.set(entry.id, entry.on);
       plants.set(plant, timeline(plant, { state, brought, recent: events }, reachedBehind));
     }
     for (const [file, text] of snapshot.files) files.set(file, rowsOfSeries(text));
@@ -189,7 +191,7 @@ export function createLedger({
       if (snapshot && entries.some(({ kind }) => kind === CORRECTED || kind === DEVICE_CLOCK)) stale = true;
       const changed = book.add(entries);
       roster = undefined;
-      const ids = changed === "all" ? [...book.all()].map((record) => record.standing.first.id) : changed;
+      const ids = changed === "all" ? [...book.ids()] : changed;
       const touched = new Set<PlantId>();
       let house = false;
       let runs = false;
@@ -249,12 +251,18 @@ export function createLedger({
     },
     snapshot() {
       const { runner } = sceneNow();
+      const recent = new Map<EntryId, Entry>();
+      const lines = [...plants.entries()].flatMap(([plant, line]) => {
+        const state = line.last(runner, roleBlocked);
+        if (!state) return [];
+        const latest = recentOf(line.events());
+        for (const entry of latest) recent.set(entry.id, entry);
+        return [{ plant, state, brought: line.brought(), recent: latest.map(({ id }) => id) }];
+      });
       return {
         house: [...houseEntries.values()].map(settled),
-        plants: [...plants.entries()].flatMap(([plant, line]) => {
-          const state = line.last(runner, roleBlocked);
-          return state ? [{ plant, state, brought: line.brought(), recent: recentOf(line.events()) }] : [];
-        }),
+        plants: lines,
+        recent: [...recent.values()].map(settled),
         files: [...texts],
         entries_n: book.size,
       };

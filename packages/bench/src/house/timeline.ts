@@ -3,8 +3,13 @@ import { plantKinds } from "../plants/kinds.ts";
 import type { PlantEvent, PlantState, Runner } from "./plant-run.ts";
 import { inBookOrder } from "./records.ts";
 
-/** A checkpoint every so many events: few to run again, few to keep (our choice, measured in benchmarks). */
+/**
+ * A checkpoint every few of the latest events, where late entries and corrections fall, and every so many of the older ones:
+ * few to run again, few to keep (our choice, measured in benchmarks).
+ */
 const EVERY_n = 8;
+const LATEST_n = 32;
+const OLD_EVERY_n = 64;
 
 /** The events of one plant in book order, and the states kept along them. */
 export interface Timeline {
@@ -27,14 +32,17 @@ export interface LineStart {
 }
 
 /** @param reachedBehind called when something changes before the start: the whole history is needed then */
-export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () => void): Timeline {
-  const events: PlantEvent[] = [...(start?.recent ?? [])];
+export function timeline(plant: PlantId, lineStart?: LineStart, reachedBehind?: () => void): Timeline {
+  const events: PlantEvent[] = [...(lineStart?.recent ?? [])];
   const frozen_n = events.length;
-  /** State after `events[0..after_n)`, ascending; the last may lie at any place, the others every EVERY_n events. */
-  let kept: { readonly after_n: number; readonly state: PlantState | undefined }[] = start
-    ? [{ after_n: frozen_n, state: start.state }]
+  /** State after `events[0..after_n)`, ascending; the last may lie at any place, the others where they are worth it. */
+  let kept: { readonly after_n: number; readonly state: PlantState | undefined }[] = lineStart
+    ? [{ after_n: frozen_n, state: lineStart.state }]
     : [];
   let sorted = true;
+
+  const worthKeeping = (after_n: number) =>
+    after_n % OLD_EVERY_n === 0 || (after_n % EVERY_n === 0 && after_n > events.length - LATEST_n);
 
   function sort() {
     if (sorted) return;
@@ -42,7 +50,7 @@ export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () =
     sorted = true;
   }
   function rerunFrom(index: number) {
-    if (start && index < frozen_n) reachedBehind?.();
+    if (lineStart && index < frozen_n) reachedBehind?.();
     while (kept.length > 0 && (kept[kept.length - 1] as { after_n: number }).after_n > index) kept.pop();
   }
   function placeOf(event: PlantEvent): number {
@@ -59,7 +67,7 @@ export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () =
   return {
     insert(event) {
       const last = events[events.length - 1];
-      if (kept.length === 0 && !start) {
+      if (kept.length === 0 && !lineStart) {
         // Nothing has been run yet (a book being read): sort once, later.
         sorted &&= !last || inBookOrder(last.entry, event.entry) < 0;
         events.push(event);
@@ -82,7 +90,7 @@ export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () =
       sort();
       return events;
     },
-    brought: () => start?.brought || events.some((event) => event.entry.kind === plantKinds.brought.kind),
+    brought: () => lineStart?.brought || events.some((event) => event.entry.kind === plantKinds.brought.kind),
     last(runner, acts) {
       sort();
       const from = kept[kept.length - 1];
@@ -92,13 +100,13 @@ export function timeline(plant: PlantId, start?: LineStart, reachedBehind?: () =
       for (let i = start; i < events.length; i++) {
         const event = events[i] as PlantEvent;
         if (acts(event)) state = runner.happen(state, event, plant);
-        if ((i + 1) % EVERY_n === 0) kept.push({ after_n: i + 1, state });
+        if (worthKeeping(i + 1)) kept.push({ after_n: i + 1, state });
       }
-      if (events.length % EVERY_n !== 0) kept.push({ after_n: events.length, state });
-      // The end of an earlier run lies between two checkpoints: it is not worth keeping any more.
+      if (!worthKeeping(events.length)) kept.push({ after_n: events.length, state });
+      // What was the end of an earlier run, or recent then, is not worth keeping any more.
       kept = kept.filter(
         ({ after_n }, i) =>
-          i === kept.length - 1 || after_n % EVERY_n === 0 || (start && after_n === frozen_n),
+          i === kept.length - 1 || worthKeeping(after_n) || (lineStart !== undefined && after_n === frozen_n),
       );
       return state;
     },
