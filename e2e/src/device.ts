@@ -19,6 +19,8 @@ export interface DeviceLook {
   readonly contrast?: "more" | "no-preference";
   readonly locale?: string;
   readonly timezone?: string;
+  /** What the device's clock says when it is taken in hand, so that a walk is the same on every day. */
+  readonly now_ms?: number;
 }
 
 /** A phone or computer with a memory of its own, which outlives its browser as on a shelf edge it must. */
@@ -33,10 +35,24 @@ export interface Device {
   discard(): Promise<void>;
 }
 
-function open(memory: string, look: DeviceLook): Promise<BrowserContext> {
+/** Only the page's clock is set: the engine is told the time by the page, and syncing must see the true one. */
+function setClock(shift_ms: number): void {
+  const True = Date;
+  globalThis.Date = class extends True {
+    constructor(...args: unknown[]) {
+      if (args.length === 0) super(True.now() + shift_ms);
+      else super(...(args as []));
+    }
+    static override now(): number {
+      return True.now() + shift_ms;
+    }
+  } as DateConstructor;
+}
+
+async function open(memory: string, look: DeviceLook, shift_ms: number): Promise<BrowserContext> {
   const screen = look.screen ?? "phone";
   const program = browserProgram();
-  return chromium.launchPersistentContext(memory, {
+  const context = await chromium.launchPersistentContext(memory, {
     executablePath: program.path,
     args: [...browserFlags],
     env: { ...process.env, ...program.env } as Record<string, string>,
@@ -50,6 +66,8 @@ function open(memory: string, look: DeviceLook): Promise<BrowserContext> {
     timezoneId: look.timezone ?? "Europe/London",
     serviceWorkers: "allow",
   });
+  if (shift_ms !== 0) await context.addInitScript(setClock, shift_ms);
+  return context;
 }
 
 async function processOf(context: BrowserContext): Promise<number> {
@@ -65,7 +83,8 @@ async function processOf(context: BrowserContext): Promise<number> {
 /** Takes a new device in hand. */
 export async function openDevice(look: DeviceLook = {}): Promise<Device> {
   const memory = mkdtempSync(join(tmpdir(), "sillwood-device-"));
-  let context = await open(memory, look);
+  const shift_ms = look.now_ms === undefined ? 0 : look.now_ms - Date.now();
+  let context = await open(memory, look, shift_ms);
   let page = context.pages()[0] ?? (await context.newPage());
   return {
     get page() {
@@ -80,7 +99,7 @@ export async function openDevice(look: DeviceLook = {}): Promise<Device> {
       await gone;
     },
     async reopen() {
-      context = await open(memory, look);
+      context = await open(memory, look, shift_ms);
       page = context.pages()[0] ?? (await context.newPage());
     },
     async discard() {

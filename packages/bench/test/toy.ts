@@ -64,7 +64,6 @@ export const counter: Craft<CounterSlice, { lit_h: number }> = {
 };
 
 export const GROWER = "01980000-0000-7000-8000-0000000000f1" as PersonId;
-export const HELPER = "01980000-0000-7000-8000-0000000000f2" as PersonId;
 export const START_ms = Date.UTC(2026, 0, 5, 7);
 
 /** Random numbers of a test: the same from the same seed (mulberry32). */

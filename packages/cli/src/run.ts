@@ -10,7 +10,7 @@ import type { Surroundings } from "./surroundings.ts";
 import { nearest } from "./text/nearest.ts";
 
 /** Version of the JSON shapes in docs/cli.md; raised when a field is taken away or changes its meaning. */
-export const JSON_VERSION = 1;
+const JSON_VERSION = 1;
 
 /** 0 done, 1 a problem in the data, 2 wrong use. */
 export type ExitCode = 0 | 1 | 2;

@@ -23,7 +23,7 @@ export const dayNumber = (date: string): number =>
   Math.round(Date.UTC(+date.slice(0, 4), +date.slice(5, 7) - 1, +date.slice(8, 10)) / DAY_ms);
 
 /** The date a number of days from 1970-01-01. */
-export const dateOfDayNumber = (day_n: number): string => new Date(day_n * DAY_ms).toISOString().slice(0, 10);
+const dateOfDayNumber = (day_n: number): string => new Date(day_n * DAY_ms).toISOString().slice(0, 10);
 
 /** A date some days later (earlier when negative). */
 export const addDays = (date: string, days_n: number): string => dateOfDayNumber(dayNumber(date) + days_n);

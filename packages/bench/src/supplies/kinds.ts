@@ -4,7 +4,7 @@ import type { EntryKind } from "../book/kinds.ts";
 import type { Say } from "../words/say.ts";
 
 /** What is on hand, and the unit in which it is counted. */
-export const supplyWhat = ["medium", "pots", "feed", "treatment", "labels", "other"] as const;
+const supplyWhat = ["medium", "pots", "feed", "treatment", "labels", "other"] as const;
 const unit = choice("unit", ["mL", "g", "pieces"]);
 
 const boughtSchema = v.strictObject({

@@ -41,7 +41,7 @@ export function siteZone(entries: readonly Entry[]): string | undefined {
   return (last?.data as { zone?: string } | undefined)?.zone;
 }
 
-export const latestClock = (entries: readonly Entry[]): Clock =>
+const latestClock = (entries: readonly Entry[]): Clock =>
   entries.reduce((latest, { clock }) => (clock > latest ? clock : latest), FIRST_CLOCK);
 
 export const emptyLedger = (

@@ -26,7 +26,7 @@ export const taskShape = (task: Task, calendar: Calendar) => ({
   act: task.act,
 });
 
-export const heldShape = ({ task, limit }: Held) => ({
+const heldShape = ({ task, limit }: Held) => ({
   task: task.id,
   plant: task.plant,
   work: limit.work,

@@ -94,7 +94,7 @@ function trouble(field: Field, text: string, wrong: string): Trouble {
 }
 
 /** What a field takes, in a few letters. */
-export function limitOf(field: Field): { readonly limit?: string } {
+function limitOf(field: Field): { readonly limit?: string } {
   if (field.options.length > 0) return { limit: field.options.join(", ") };
   if (field.shape === "number" || field.shape === "count")
     return { limit: `${field.min} to ${field.max}${field.unit ? ` ${field.unit}` : ""}` };

@@ -11,7 +11,7 @@ import {
 export const waterOfMole_g_mol = 18.015; // IUPAC, from memory
 
 /** Latent heat of a mole of water, λ = 45064 − 42.9 T. CampbellNorman1998, from memory. */
-export const molarLatentHeat_J_mol = (air_C: number): number => 45064 - 42.9 * air_C;
+const molarLatentHeat_J_mol = (air_C: number): number => 45064 - 42.9 * air_C;
 
 /**
  * The combination equation on a mole basis, for callers that have checked their arguments; not exported by the field.

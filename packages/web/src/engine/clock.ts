@@ -4,6 +4,6 @@ let shift_ms = 0;
 export const nowMs = (): number => Date.now() + shift_ms;
 
 /** Moves now to an instant; time goes on from there. Undefined returns to the device's own clock. */
-export function lookFrom(at_ms: number | undefined): void {
+function lookFrom(at_ms: number | undefined): void {
   shift_ms = at_ms === undefined ? 0 : at_ms - Date.now();
 }

@@ -18,7 +18,7 @@ export const asking = (now_ms = MORNING_ms): Asking => ({
 });
 
 /** Numbers that look drawn and are the same every time. */
-export function drawer(seed = 1): () => number {
+function drawer(seed = 1): () => number {
   let state = seed;
   return () => {
     state = (Math.imul(state, 1_664_525) + 1_013_904_223) >>> 0;

@@ -70,6 +70,16 @@ export interface WrongSeen {
   readonly signs: readonly { readonly craft: string; readonly sign: Sign }[];
 }
 
+/** A doubt with the plant's number: "900 mL is more than pot 127 can hold, about 470 mL." */
+export interface SaidDoubt {
+  readonly key: string;
+  readonly number: string;
+  readonly value: number;
+  readonly most: number;
+  readonly meant: number;
+  readonly unit: string;
+}
+
 export interface CraftRow {
   readonly craft: string;
   /** How many tasks of today are its own. */
@@ -109,6 +119,8 @@ export interface PageQuestions {
       readonly columns: readonly { readonly key: string; readonly what: string; readonly needed: boolean }[];
     };
   };
+  /** What is possible but hardly meant in these drafts. */
+  doubts: { args: { readonly drafts: readonly Draft[] }; answer: readonly SaidDoubt[] };
   /** Numbers of a plant that a sum may take. */
   takings: { args: { readonly plant: PlantId }; answer: readonly Taking[] };
   wrong: { args: { readonly plant?: PlantId; readonly seen: readonly string[] }; answer: WrongSeen };

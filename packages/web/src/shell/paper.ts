@@ -5,7 +5,7 @@ const contrast = matchMedia("(prefers-contrast: more)");
 const COLOURS = { paper: "#FAF7F0", dark: "#15140F", sun: "#FFFFFF", night: "#000000" } as const;
 
 /** Which of the four papers is shown: the chosen one, else what the system asks for. */
-export function paperNow(): keyof typeof COLOURS {
+function paperNow(): keyof typeof COLOURS {
   const { paper } = settings();
   if (paper !== "device") return paper;
   if (contrast.matches) return dark.matches ? "night" : "sun";

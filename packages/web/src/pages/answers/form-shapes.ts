@@ -22,7 +22,7 @@ const checks = (schema: SchemaLike, type: string) => (schema.pipe ?? []).some((p
 
 const words = (key: string) => (key.split("_")[0] as string).replace(/([A-Z])/g, " $1").toLowerCase();
 
-export function fieldShape(key: string, schema: SchemaLike, optional = false): FieldShape {
+function fieldShape(key: string, schema: SchemaLike, optional = false): FieldShape {
   if (schema.type === "optional" && schema.wrapped) return fieldShape(key, schema.wrapped, true);
   const known = facts(schema);
   const base = {

@@ -2,6 +2,7 @@ import { uuidMaker } from "@sillwood/bench/book";
 import {
   AbsenceError,
   assumptionsPage,
+  doubtsOf,
   awayPage,
   type Desk,
   logLine,
@@ -41,6 +42,15 @@ export const pageAnswers: {
   first: firstSaid,
   "first drafts": (_desk, args) => firstDraftsFor(args),
   list: (desk, args) => listSeen(desk, args, () => nextId(desk.now_ms, random)),
+  doubts: (desk, { drafts }) =>
+    doubtsOf(desk, drafts).map(({ plant, path, value, most, meant, unit }) => ({
+      key: path.replace("data.", ""),
+      number: desk.numberOf(plant),
+      value,
+      most,
+      meant,
+      unit,
+    })),
   takings: (desk, { plant }) => takingsOf(desk, plant),
   wrong: wrongSeen,
   assumed: assumptionsPage,

@@ -1,6 +1,6 @@
 import { useAsk } from "../../engine/use-ask.ts";
 import { Key } from "../../parts/key.tsx";
-import { Sourced } from "../../parts/origin.tsx";
+import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
@@ -41,6 +41,12 @@ function Live({ said }: { readonly said: Said }) {
   const { firstRun: words } = useWords();
   const say = useSay();
   const { value: answer, error } = useAsk("first", { facts: fourFacts(said) });
+  const isUnsaid = (fact: string | number | undefined) => fact === undefined || fact === "unknown";
+  const guessed = [
+    ...(isUnsaid(said.habit) ? [words.kindGuess] : []),
+    ...(isUnsaid(said.place) ? [words.lightGuess] : []),
+    ...(answer?.guessed ?? []),
+  ];
   return (
     <div className={styles["answer"]} aria-live="polite">
       {answer ? (
@@ -48,9 +54,9 @@ function Live({ said }: { readonly said: Said }) {
           <p className={styles["said"]}>
             <Sourced origin={answer.origin}>{words.water(answer.said)}</Sourced>
           </p>
-          {answer.guessed.length > 0 && (
+          {guessed.length > 0 && (
             <p className={styles["guesses"]}>
-              {words.guesses(answer.guessed.length)} {say.list(answer.guessed)}
+              {words.guesses(guessed.length)} <OriginMark origin="assumed" /> {say.list(guessed)}
             </p>
           )}
         </>

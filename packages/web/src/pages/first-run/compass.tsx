@@ -14,14 +14,14 @@ interface CompassProps {
 
 /** Where each direction stands in the square of nine; the middle is the plant. */
 const PLACES = [
-  { deg: 315, area: "nw" },
-  { deg: 0, area: "n" },
-  { deg: 45, area: "ne" },
-  { deg: 270, area: "w" },
-  { deg: 90, area: "e" },
-  { deg: 225, area: "sw" },
-  { deg: 180, area: "s" },
-  { deg: 135, area: "se" },
+  { deg: 315, area: "1 / 1" },
+  { deg: 0, area: "1 / 2" },
+  { deg: 45, area: "1 / 3" },
+  { deg: 270, area: "2 / 1" },
+  { deg: 90, area: "2 / 3" },
+  { deg: 225, area: "3 / 1" },
+  { deg: 180, area: "3 / 2" },
+  { deg: 135, area: "3 / 3" },
 ] as const;
 
 /** Which way the window faces: eight radio buttons around the plant. */

@@ -15,6 +15,14 @@ describe("the four facts of the first run", () => {
       place: "unknown",
     });
   });
+  it("takes the drawn pot for a guess until somebody touched it", () => {
+    expect(fourFacts(NOTHING_SAID).pot).toBeUndefined();
+    expect(fourFacts({ ...NOTHING_SAID, potSaid: true }).pot).toEqual({
+      form: "round",
+      top_cm: NOTHING_SAID.top_cm,
+      depth_cm: NOTHING_SAID.depth_cm,
+    });
+  });
   it("calls 9 across and 90 deep a pipe", () => {
     expect(isPipe({ ...NOTHING_SAID, top_cm: 9, depth_cm: 90 })).toBe(true);
     expect(isPipe(NOTHING_SAID)).toBe(false);

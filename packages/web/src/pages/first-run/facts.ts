@@ -31,12 +31,12 @@ export function isAnything({ habit, medium, place, potSaid, potUnknown, lifted }
 }
 
 /** The four facts as the engine takes them: what nobody said is "unknown". */
-export function fourFacts({ habit, medium, place, top_cm, depth_cm, potUnknown, lifted }: Said): FourFacts {
+export function fourFacts({ habit, medium, place, top_cm, depth_cm, potSaid, lifted }: Said): FourFacts {
   return {
     habit: habit ?? "unknown",
     medium: medium ?? "unknown",
     place: typeof place === "number" ? { window_deg: place } : (place ?? "unknown"),
-    ...(potUnknown ? {} : { pot: { form: "round", top_cm, depth_cm } }),
+    ...(potSaid ? { pot: { form: "round", top_cm, depth_cm } } : {}),
     ...(lifted ? { lifted } : {}),
   };
 }

@@ -13,7 +13,7 @@ export function turnRound(): void {
   for (const listener of listeners) listener();
 }
 
-export function useOtherEnd(): boolean {
+function useOtherEnd(): boolean {
   return useSyncExternalStore(
     (listener) => {
       listeners.add(listener);
