@@ -2,9 +2,9 @@ import { uuidMaker } from "@sillwood/bench/book";
 import {
   AbsenceError,
   assumptionsPage,
-  doubtsOf,
   awayPage,
   type Desk,
+  doubtsOf,
   logLine,
   looksPage,
   wrongDesk,

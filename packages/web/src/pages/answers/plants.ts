@@ -12,7 +12,11 @@ export function plantsSeen(desk: Desk): PlantsSeen {
       name: bench.name,
       outdoors: bench.outdoors,
       quarantine: bench.quarantine ?? false,
-      rows,
+      // Under the name of its bench a spot needs only its own.
+      rows: rows.map((row) => ({
+        ...row,
+        plants: row.plants.map((plant) => ({ ...plant, spotName: row.spotName })),
+      })),
     })),
     nowhere,
     ended,

@@ -55,7 +55,7 @@ export function Sentence({ line }: { readonly line: LogLine }) {
         {[
           putRight ? words.putRightNow(line.by) : words.by(line.by),
           line.writtenLater,
-          line.files.length > 0 && words.photos(line.files.length),
+          line.files.length > 0 && !line.kind.startsWith("series.") && words.photos(line.files.length),
         ]
           .filter(Boolean)
           .join(", ")}

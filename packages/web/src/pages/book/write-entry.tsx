@@ -1,4 +1,5 @@
 import type { Json } from "@sillwood/bench/book";
+import type { Draft } from "@sillwood/bench/round";
 import { useEffect, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { zoneOf } from "../../device/settings.ts";
@@ -13,8 +14,9 @@ import { useWords } from "../../words/words.ts";
 import { EntryForm, type FormData, isWhole } from "../fields/entry-form.tsx";
 import type { KindShape } from "../fields/form-shape.ts";
 import { useBroken } from "../fields/use-broken.ts";
-import type { HouseFacts } from "../questions.ts";
+import type { HouseFacts, SaidDoubt } from "../questions.ts";
 import styles from "./book.module.css";
+import { DoubtKeys } from "./doubt-keys.tsx";
 import { KindList } from "./kind-list.tsx";
 import { OnWhat } from "./on-what.tsx";
 import { PhotoKey } from "./photo-key.tsx";
@@ -60,6 +62,7 @@ function Values({ shape, given }: { readonly shape: KindShape; readonly given: r
   const [when, setWhen] = useState<When>(NOW);
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);
+  const [doubt, setDoubt] = useState<SaidDoubt>();
   const { broken, onBroken } = useBroken();
   const newId = NEW_IDS[shape.kind];
   const shown = shape.fields.filter(({ key }) => key !== newId);
@@ -81,17 +84,22 @@ function Values({ shape, given }: { readonly shape: KindShape; readonly given: r
     return whole ? words.keepOn(name, on.length, shape.subject) : words.keepMissing;
   };
   const names = [...(things ? Object.values(things).flat() : [])];
-  const keep = async () => {
+  const keep = async (values: FormData, isSure = false) => {
+    const draft: Draft = {
+      kind: shape.kind,
+      on,
+      data: values as Json,
+      ...(typeof at_ms === "number" ? { at_ms } : {}),
+      ...(photos.length > 0 ? { files: photos } : {}),
+    };
     setBusy(true);
-    const written = await write(engine, [
-      {
-        kind: shape.kind,
-        on,
-        data: data as Json,
-        ...(typeof at_ms === "number" ? { at_ms } : {}),
-        ...(photos.length > 0 ? { files: photos } : {}),
-      },
-    ]);
+    const found = isSure ? [] : await engine.ask("doubts", { drafts: [draft] });
+    setDoubt(found[0]);
+    if (found.length > 0) {
+      setBusy(false);
+      return;
+    }
+    const written = await write(engine, [draft]);
     setBusy(false);
     if ("kept" in written) history.length > 1 ? history.back() : go("/book");
   };
@@ -100,11 +108,23 @@ function Values({ shape, given }: { readonly shape: KindShape; readonly given: r
       where={name}
       keys={
         <>
+          {doubt && (
+            <DoubtKeys
+              doubt={doubt}
+              onMeant={() => {
+                const meant = { ...data, [doubt.key]: doubt.meant };
+                setData(meant);
+                void keep(meant);
+              }}
+              onRight={() => void keep(data, true)}
+              onChange={() => setDoubt(undefined)}
+            />
+          )}
           <KeyRow>
             <PhotoKey count_n={photos.length} onKept={(sha256) => setPhotos([...photos, sha256])} />
             <Key onPress={() => go("/write")}>{words.otherKind}</Key>
           </KeyRow>
-          <Key main shut={!whole || on.length === 0 || busy} onPress={() => void keep()}>
+          <Key main shut={!whole || on.length === 0 || busy} onPress={() => void keep(data)}>
             {said()}
           </Key>
         </>
