@@ -65,9 +65,9 @@ function bookWords(options: HouseOptions, folder: string): { book: string | unde
   const book = join(folder, options.book ? basename(options.book) : "trial.book");
   if (options.book) {
     cpSync(options.book, book, { recursive: true });
-    // A copy of an open SQLite book is whole only with its log.
-    for (const tail of ["-wal", "-shm"]) {
-      if (existsSync(options.book + tail)) cpSync(options.book + tail, book + tail);
+    // A copy of an open SQLite book is whole only with its log, and with the files that its entries name.
+    for (const tail of ["-wal", "-shm", "-files"]) {
+      if (existsSync(options.book + tail)) cpSync(options.book + tail, book + tail, { recursive: true });
     }
   }
   return { book, words: ["--book", book] };

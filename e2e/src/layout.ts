@@ -52,3 +52,46 @@ export function smallTargets(page: Page, least_px: number): Promise<readonly str
       );
   }, least_px);
 }
+
+/** Parts of the page that can be pushed sideways, and words that stand beyond its edge, each by what it says. */
+export function sidewaysTroubles(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() => {
+    const said = (element: Element) => (element.textContent ?? "").trim().slice(0, 60);
+    const seen = [...document.body.querySelectorAll<HTMLElement>("*")].filter(
+      (element) => element.checkVisibility() && element.clientWidth > 1 && element.clientHeight > 1,
+    );
+    const pushed = seen
+      .filter((element) => /auto|scroll/.test(getComputedStyle(element).overflowX))
+      .filter((element) => element.scrollWidth > element.clientWidth + 1)
+      .map((element) => `can be pushed sideways: ${said(element)}`);
+    const beyond = seen.flatMap((element) =>
+      [...element.childNodes].flatMap((node) => {
+        if (node.nodeType !== Node.TEXT_NODE || !node.textContent?.trim()) return [];
+        const range = document.createRange();
+        range.selectNodeContents(node);
+        const sticksOut = [...range.getClientRects()].some(
+          ({ left, right, width }) => width > 0 && (right > innerWidth + 1 || left < -1),
+        );
+        return sticksOut ? [`beyond the edge: ${node.textContent.trim().slice(0, 60)}`] : [];
+      }),
+    );
+    return [...pushed, ...beyond];
+  });
+}
+
+/** What keeps the main key from the thumb: it must lie wholly in the lowest share of the screen, uncovered. */
+export function mainKeyTrouble(page: Page, share_frac = 0.45): Promise<string | undefined> {
+  return page.evaluate((share) => {
+    const key = document.querySelector<HTMLElement>("dialog[open] [data-main-key], [data-main-key]");
+    if (!key) return "there is no main key";
+    const { left, top, bottom, width, height } = key.getBoundingClientRect();
+    const where = `${key.textContent?.trim()} stands from ${Math.round(top)} to ${Math.round(bottom)} of ${innerHeight}`;
+    if (top < innerHeight * (1 - share) || bottom > innerHeight + 1) return where;
+    const corners = [
+      [left + width / 2, top + 4],
+      [left + width / 2, top + height - 4],
+    ] as const;
+    const isCovered = corners.some(([x, y]) => !key.contains(document.elementFromPoint(x, y)));
+    return isCovered ? `${where}, partly covered` : undefined;
+  }, share_frac);
+}

@@ -1,5 +1,5 @@
 /** What a list can hold. */
-export type ListKind = "plants" | "weighings" | "logger";
+export type ListKind = "plants" | "weighings" | "logger" | "weather";
 
 export interface ListColumn {
   readonly key: string;
@@ -42,5 +42,14 @@ export const listColumns: Readonly<Record<ListKind, readonly ListColumn[]>> = {
     column("air_C", "air temperature in °C", false, "temperature", "temp", "air", "celsius", "temperatur"),
     column("humidity_frac", "relative humidity, 0 to 1 or per cent", false, "humidity", "rh", "feuchte"),
     column("ppfd_umol_m2_s", "light in µmol/m²s", false, "light", "ppfd", "par", "licht"),
+  ],
+  weather: [
+    column("at", "day", true, "date", "day", "datum", "tag"),
+    column("tMax_C", "highest air temperature in °C", true, "tmax", "temp_max", "max", "maximum"),
+    column("tMin_C", "lowest air temperature in °C", true, "tmin", "temp_min", "min", "minimum"),
+    column("rain_mm", "rain in mm", false, "rain", "precipitation", "regen", "niederschlag"),
+    column("wind_m_s", "mean wind in m/s", false, "wind"),
+    column("humidity_frac", "relative humidity, 0 to 1 or per cent", false, "humidity", "rh", "feuchte"),
+    column("radiation_MJ_m2_d", "sun in MJ/m² a day", false, "radiation", "solar", "strahlung"),
   ],
 };

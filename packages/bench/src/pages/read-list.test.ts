@@ -90,6 +90,22 @@ describe("a logger file", () => {
   });
 });
 
+describe("a weather record", () => {
+  it("becomes parts for a bench outdoors; a highest below the lowest is asked about", () => {
+    const list = read(
+      "weather",
+      "date;temp_max;temp_min;precipitation;wind\n2026-01-03;9.1;2;0.5;3\n2026-01-04;8;1.5;0;2",
+      "b",
+    );
+    expect(list.problems).toEqual([]);
+    expect(list.drafts[0]?.data).toMatchObject({ what: "weather", rows_n: 2 });
+    expect(list.files[0]?.text.split("\n")[0]).toBe("instant,tMax_C,tMin_C,rain_mm,wind_m_s");
+    expect(read("weather", "date;temp_max;temp_min\n2026-01-03;1;9", "b").problems[0]?.message).toContain(
+      "Columns swapped?",
+    );
+  });
+});
+
 describe("cells", () => {
   const berlin = calendarOf("Europe/Berlin");
   it("are read as people and loggers write them", () => {
@@ -108,7 +124,7 @@ describe("cells", () => {
     );
     fc.assert(
       fc.property(
-        fc.constantFrom<ListKind>("plants", "weighings", "logger"),
+        fc.constantFrom<ListKind>("plants", "weighings", "logger", "weather"),
         fc.array(fc.array(cell, { maxLength: 6 }), { maxLength: 8 }),
         (kind, cells) => {
           const list = readList(deskWithPlants(), kind, cells, { newId, bench: "b" });

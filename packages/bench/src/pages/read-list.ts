@@ -2,8 +2,8 @@ import { checkData } from "../book/kinds.ts";
 import type { Desk } from "./desk.ts";
 import { type ListKind, listColumns } from "./list-columns.ts";
 import type { ListOptions, ListPreview, ListProblem } from "./list-rows.ts";
-import { readLogger } from "./read-logger.ts";
 import { readPlants } from "./read-plants.ts";
+import { readLogger, readWeather } from "./read-series.ts";
 import { readWeighings } from "./read-weighings.ts";
 
 const FIRST_ROWS_n = 10;
@@ -38,7 +38,9 @@ export function readList(
     }))
     .filter(({ line }) => (cells[line - 1] ?? []).some((cell) => cell.trim() !== ""));
   if (rows.length === 0) note(1, header[0] ?? "", "the file holds no rows below its header");
-  const read = { plants: readPlants, weighings: readWeighings, logger: readLogger }[kind];
+  const read = { plants: readPlants, weighings: readWeighings, logger: readLogger, weather: readWeather }[
+    kind
+  ];
   const { drafts, lines, firstRows, files } =
     problems.length > 0
       ? { drafts: [], lines: [], firstRows: [], files: [] }

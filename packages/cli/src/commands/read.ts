@@ -8,15 +8,15 @@ import { readCsv } from "../text/csv.ts";
 import { findThing } from "../typed/find-thing.ts";
 import { textOf } from "./enter.ts";
 
-const KINDS: readonly ListKind[] = ["plants", "weighings", "logger"];
+const KINDS: readonly ListKind[] = ["plants", "weighings", "logger", "weather"];
 
 /** The first day: a list of plants, weighings or a logger's file, read with its columns named. */
 export const read: Command = {
   verb: "read",
-  what: "read a list: plants, weighings, or a logger's file",
+  what: "read a list: plants, weighings, a logger's file, a weather record",
   usage: [
-    "plants|weighings|logger FILE.csv [--map ours=theirs,...] [--bench NAME] [--keep]",
-    "plants|weighings|logger --columns",
+    "plants|weighings|logger|weather FILE.csv [--map ours=theirs,...] [--bench NAME] [--keep]",
+    "plants|weighings|logger|weather --columns",
   ],
   options: {
     map: { type: "string", value: "PAIRS", what: "which column is which: weight_g=Gewicht,at=Datum" },

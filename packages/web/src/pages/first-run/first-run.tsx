@@ -79,7 +79,7 @@ export function FirstRun() {
           value={said.habit}
           onChoose={(habit) => change({ habit })}
         />
-        <section aria-label={words.pot}>
+        <section aria-label={words.pot} className={styles["page"]}>
           <h2 className={styles["title"]}>{words.pot}</h2>
           <PotDrawing
             top_cm={said.top_cm}

@@ -23,7 +23,7 @@ interface Sheet {
 }
 
 /** What a file may hold. */
-const KINDS = ["plants", "weighings", "logger"] as const;
+const KINDS = ["plants", "weighings", "logger", "weather"] as const;
 
 /** *Read a list*: our words beside the file's columns, ten rows as they will stand, and every problem by its place. */
 export function ReadList() {
@@ -116,7 +116,9 @@ export function ReadList() {
         />
         {kind !== "weighings" && (things?.benches.length ?? 0) > 0 && (
           <SelectField
-            label={kind === "logger" ? words.onWhich : words.whereStand}
+            label={
+              kind === "logger" ? words.onWhich : kind === "weather" ? words.inWeather : words.whereStand
+            }
             options={things?.benches.map(({ id, name }) => ({ value: id, said: name })) ?? []}
             value={bench}
             onChoose={(next) => {

@@ -158,7 +158,7 @@ function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_m
         ))}
         <PlantFacts page={page} />
       </div>
-      <WorkingSlip slip={slip} working={working} />
+      <WorkingSlip slip={slip} working={working} onChange={() => go("/settings/assumed")} />
       <EnterSlip slip={enter} page={page} />
     </Frame>
   );

@@ -1,8 +1,13 @@
 import type { Held, Round } from "@sillwood/bench/round";
+import { useState } from "react";
+import { useEngine } from "../../engine/use-ask.ts";
+import { TextField } from "../../pages/fields/text-field.tsx";
+import { Key } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { Slip } from "../../parts/slip.tsx";
 import { useSlip } from "../../parts/use-slip.ts";
 import { useWords } from "../../words/words.ts";
+import { write } from "../last-line.ts";
 import { useSay } from "../say.ts";
 import { lineOf } from "../walk/acts.ts";
 
@@ -35,9 +40,34 @@ export function HeldList({ held }: { readonly held: readonly Held[] }) {
             {words.heldBy(limit.by, task.title, limit.why)}
             {limit.until_ms !== undefined && `; ${words.heldUntil(say.day(limit.until_ms))}`}
           </span>
+          {!limit.firm && <Anyway held={{ task, limit }} />}
         </Row>
       ))}
     </Ledger>
+  );
+}
+
+/** The grower may do what a craft holds back, with a reason that the book keeps. Labels' intervals have no such key. */
+function Anyway({ held: { task } }: { readonly held: Held }) {
+  const { round: words } = useWords();
+  const engine = useEngine();
+  const [reason, setReason] = useState<string>();
+  if (reason === undefined) return <Key onPress={() => setReason("")}>{words.anyway}</Key>;
+  const isSaid = reason.trim() !== "";
+  return (
+    <>
+      <TextField label={words.anywayWhy} value={reason} onType={setReason} />
+      <Key
+        shut={!isSaid}
+        onPress={() =>
+          void write(engine, [
+            { kind: "round.overrode", on: [task.plant], data: { work: task.work, reason: reason.trim() } },
+          ])
+        }
+      >
+        {isSaid ? words.anywayKeep : words.anywayShut}
+      </Key>
+    </>
   );
 }
 

@@ -154,6 +154,11 @@ export const fields: Words["fields"] = {
     air_C: "Lufttemperatur in °C",
     humidity_frac: "Feuchte, 0 bis 1 oder Prozent",
     ppfd_umol_m2_s: "Licht in µmol/m²s",
+    tMax_C: "höchste Lufttemperatur in °C",
+    tMin_C: "tiefste Lufttemperatur in °C",
+    rain_mm: "Regen in mm",
+    wind_m_s: "mittlerer Wind in m/s",
+    radiation_MJ_m2_d: "Sonne in MJ/m² am Tag",
   },
   kinds: {
     "watering.watered": "Gegossen",

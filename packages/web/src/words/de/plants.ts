@@ -34,11 +34,12 @@ export const plants: Words["plants"] = {
 export const list: Words["list"] = {
   title: "Liste einlesen",
   said: "Eine Datei mit einer Zeile für jedes: Komma, Strichpunkt oder Tabulator zwischen den Spalten. Vor BEHALTEN wird nichts geschrieben.",
-  kinds: { plants: "Pflanzen", weighings: "Gewichte", logger: "Logger" },
+  kinds: { plants: "Pflanzen", weighings: "Gewichte", logger: "Logger", weather: "Wetter" },
   whatKind: "Was steht darin?",
   choose: "Datei wählen",
   chosen: (name, rows_n) => `${name}: ${plural(rows_n, "Zeile", "Zeilen")}`,
   onWhich: "Wo stand er?",
+  inWeather: "Welche Bank steht darin?",
   whereStand: "Bank der Pflanzen, deren Zeile keine nennt",
   columns: "Spalten",
   none: "nicht in der Datei",

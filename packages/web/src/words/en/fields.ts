@@ -155,6 +155,11 @@ export const fields = {
     air_C: "air temperature in °C",
     humidity_frac: "relative humidity, 0 to 1 or per cent",
     ppfd_umol_m2_s: "light in µmol/m²s",
+    tMax_C: "highest air temperature in °C",
+    tMin_C: "lowest air temperature in °C",
+    rain_mm: "rain in mm",
+    wind_m_s: "mean wind in m/s",
+    radiation_MJ_m2_d: "sun in MJ/m² a day",
   } as Readonly<Record<string, string>>,
   kinds: {
     "watering.watered": "Watered",

@@ -33,11 +33,12 @@ export const plants = {
 export const list = {
   title: "Read a list",
   said: "A file with one row a line: comma, semicolon or tab between the columns. Nothing is written before KEEP.",
-  kinds: { plants: "Plants", weighings: "Weighings", logger: "Logger" },
+  kinds: { plants: "Plants", weighings: "Weighings", logger: "Logger", weather: "Weather" },
   whatKind: "What is in it?",
   choose: "Choose the file",
   chosen: (name: string, rows_n: number) => `${name}: ${plural(rows_n, "row", "rows")}`,
   onWhich: "Where did it stand?",
+  inWeather: "Which bench stands in it?",
   whereStand: "Bench of plants whose row names none",
   columns: "Columns",
   none: "not in the file",

@@ -6,14 +6,45 @@ import type { ListOptions, Note, ReadResult, Row } from "./list-rows.ts";
 
 const PART_d = 28;
 
+/** What a series of one kind may hold, each quantity with its valid range. */
+const QUANTITIES = {
+  logger: { air_C: [-40, 60], humidity_frac: [0, 1.05], ppfd_umol_m2_s: [0, 3000] },
+  weather: {
+    tMax_C: [-40, 60],
+    tMin_C: [-60, 50],
+    rain_mm: [0, 2000],
+    wind_m_s: [0, 40],
+    humidity_frac: [0, 1.05],
+    radiation_MJ_m2_d: [0, 50],
+  },
+} as const;
+type Range = readonly [min: number, max: number];
+
 /** Rows of a logger file, as parts of a series on one bench. */
-export function readLogger(desk: Desk, rows: readonly Row[], note: Note, { bench }: ListOptions): ReadResult {
+export const readLogger = (desk: Desk, rows: readonly Row[], note: Note, options: ListOptions): ReadResult =>
+  readSeries("logger", desk, rows, note, options);
+
+/** Rows of a weather record, one a day, for a bench outdoors. */
+export const readWeather = (desk: Desk, rows: readonly Row[], note: Note, options: ListOptions): ReadResult =>
+  readSeries("weather", desk, rows, note, options);
+
+function readSeries(
+  what: keyof typeof QUANTITIES,
+  desk: Desk,
+  rows: readonly Row[],
+  note: Note,
+  { bench }: ListOptions,
+): ReadResult {
   if (!bench || !desk.ledger.house().places.benches.has(bench)) {
-    note(1, "bench", "say on which bench the logger stood");
+    note(
+      1,
+      "bench",
+      what === "logger" ? "say on which bench the logger stood" : "say which bench stands in this weather",
+    );
     return { drafts: [], lines: [], firstRows: [], files: [] };
   }
-  const names = ["air_C", "humidity_frac", "ppfd_umol_m2_s"] as const;
-  const limits = { air_C: [-40, 60], humidity_frac: [0, 1.05], ppfd_umol_m2_s: [0, 3000] } as const;
+  const limits: Readonly<Record<string, Range>> = QUANTITIES[what];
+  const names = Object.keys(limits);
   const readings: { at_ms: number; values: (number | null)[] }[] = [];
   const firstRows: string[] = [];
   for (const { line, cell } of rows) {
@@ -26,23 +57,27 @@ export function readLogger(desk: Desk, rows: readonly Row[], note: Note, { bench
       if (cell(name) === "") return null;
       let value = cellNumber(cell(name));
       if (name === "humidity_frac" && value !== null && value > 1.05) value /= 100;
-      const [min, max] = limits[name];
+      const [min, max] = limits[name] as Range;
       if (value === null || value < min || value > max) {
         note(line, name, `${name} is “${cell(name)}”; expected ${min} to ${max}`);
         return null;
       }
       return value;
     });
+    const [high, low] = [values[names.indexOf("tMax_C")], values[names.indexOf("tMin_C")]];
+    if (typeof high === "number" && typeof low === "number" && high < low)
+      note(line, "tMax_C", `the day's highest, ${high} °C, is below its lowest, ${low} °C. Columns swapped?`);
     readings.push({ at_ms, values });
     firstRows.push(
       `${desk.say.day(at_ms)} ${desk.say.time(at_ms)}: ${values.map((value) => value ?? "–").join(", ")}`,
     );
   }
-  return { ...seriesDrafts(desk, readings, names, bench), firstRows };
+  return { ...seriesDrafts(what, desk, readings, names, bench), firstRows };
 }
 
 /** Cuts readings into parts of at most four weeks, each a file that one entry names. */
 function seriesDrafts(
+  what: keyof typeof QUANTITIES,
   desk: Desk,
   readings: { at_ms: number; values: (number | null)[] }[],
   names: readonly string[],
@@ -73,8 +108,8 @@ function seriesDrafts(
       kind: "series.part",
       on: [bench],
       data: {
-        series: `${desk.say.name(bench)} logger`,
-        what: "logger",
+        series: `${desk.say.name(bench)} ${what}`,
+        what,
         quantities: used,
         from_ms,
         to_ms,
