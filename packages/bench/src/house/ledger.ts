@@ -31,6 +31,13 @@ export interface Change {
   readonly stale: boolean;
 }
 
+/** What a record touched: plants, and whether the house, or all runs with it. */
+interface Laid {
+  readonly plants: readonly string[];
+  readonly house: "no" | "apart" | "runs";
+}
+const NOWHERE: Laid = { plants: [], house: "no" };
+
 /**
  * The folded book. It takes entries and files in any order and gives the same state; only what an entry touches is run again,
  * from the last checkpoint before it.
@@ -83,8 +90,6 @@ export function createLedger({
   const unreadable = new Map<string, string>();
   const texts = new Map<string, string>(snapshot?.files ?? []);
   const plants = new Map<PlantId, Timeline>();
-  /** Where each acting plant entry lies, so that a correction finds it again. */
-  const lain = new Map<EntryId, readonly string[]>();
   const houseEntries = new Map<EntryId, Entry>();
   let revision = 0;
   let roster: readonly PlantId[] | undefined;
@@ -92,7 +97,14 @@ export function createLedger({
   const reachedBehind = () => {
     stale = true;
   };
-  let scene: { house: House; records: Records; calendar: Calendar; airAt: AirAt; runner: Runner } | undefined;
+  interface Scene {
+    readonly house: House;
+    readonly records: Records;
+    readonly calendar: Calendar;
+    readonly airAt: AirAt;
+    readonly runner: Runner;
+  }
+  let scene: Scene | undefined;
 
   function houseNow(): House {
     let house = emptyHouse(site);
@@ -107,7 +119,15 @@ export function createLedger({
     const calendar = calendarOf(house.places.site.zone);
     const records = mergeRecords(house.places.series, (file) => files.get(file), calendar.dateOf, at_ms);
     const airAt = airDays(house.places, records, calendar);
-    const runner = plantRunner({ crafts, calendar, airAt, site: house.places.site, assumed });
+    // One look-up each: the crafts ask for a dozen of them in every step.
+    const values = new Map<string, number>([...defaults, ...house.people.assumptions]);
+    const runner = plantRunner({
+      crafts,
+      calendar,
+      airAt,
+      site: house.places.site,
+      assumed: (key) => values.get(key) ?? assumed(key),
+    });
     scene = { house, records, calendar, airAt, runner };
     return scene;
   }
@@ -137,20 +157,13 @@ export function createLedger({
     for (const line of plants.values()) line.rerunFrom(0);
   }
 
-  function lay(id: EntryId): { plants: readonly string[]; house: "no" | "apart" | "runs" } {
-    const { acting, kind } = book.get(id) as Record;
-    const before = lain.get(id) ?? [];
-    for (const plant of before) plants.get(plant as PlantId)?.remove(id);
-    const lainBefore = houseEntries.get(id);
-    const was = lainBefore ? weightOf(lainBefore.kind) : "no";
-    houseEntries.delete(id);
-    if (!acting || !kind || acting.at_ms > at_ms) {
-      lain.delete(id);
-      return { plants: before, house: was };
-    }
+  /** Puts a record where it acts, after taking it from where it acted before. */
+  function lay(id: EntryId, { acting, kind }: Record, earlier: Record | undefined): Laid {
+    const taken = earlier ? takeAway(id, earlier) : NOWHERE;
+    if (!acting || !kind || acting.at_ms > at_ms) return taken;
     if (kind.subject !== "plant") {
       houseEntries.set(id, acting);
-      return { plants: before, house: weightOf(acting.kind) };
+      return { plants: taken.plants, house: weightOf(acting.kind) };
     }
     for (const plant of acting.on) {
       let line = plants.get(plant as PlantId);
@@ -160,17 +173,25 @@ export function createLedger({
       }
       line.insert({ entry: acting, kind });
     }
-    lain.set(id, acting.on);
-    return { plants: before.length === 0 ? acting.on : [...before, ...acting.on], house: was };
+    return earlier
+      ? { plants: [...taken.plants, ...acting.on], house: taken.house }
+      : { plants: acting.on, house: "no" };
+  }
+
+  function takeAway(id: EntryId, { acting, kind }: Record): Laid {
+    if (!acting || !kind || acting.at_ms > at_ms) return NOWHERE;
+    if (kind.subject !== "plant")
+      return { plants: [], house: houseEntries.delete(id) ? weightOf(acting.kind) : "no" };
+    for (const plant of acting.on) plants.get(plant as PlantId)?.remove(id);
+    return { plants: acting.on, house: "no" };
   }
 
   if (snapshot) {
     for (const entry of snapshot.house) {
       book.add([entry]);
-      lay(entry.id);
+      lay(entry.id, book.get(entry.id) as Record, undefined);
     }
     book.add(snapshot.recent);
-    for (const { id } of snapshot.recent) lain.set(id, book.get(id)?.acting?.on ?? []);
     for (const { plant, state, brought, recent } of snapshot.plants) {
       const events = recent.flatMap((id) => {
         const { acting, kind } = book.get(id) ?? {};
@@ -191,13 +212,13 @@ export function createLedger({
       if (snapshot && entries.some(({ kind }) => kind === CORRECTED || kind === DEVICE_CLOCK)) stale = true;
       const changed = book.add(entries);
       roster = undefined;
-      const ids = changed === "all" ? [...book.ids()] : changed;
       const touched = new Set<PlantId>();
       let house = false;
       let runs = false;
-      for (const id of ids) {
-        if (!book.get(id)) continue;
-        const laid = lay(id);
+      for (const [id, before] of changed) {
+        const record = book.get(id);
+        if (!record) continue;
+        const laid = lay(id, record, before);
         for (const plant of laid.plants) touched.add(plant as PlantId);
         house ||= laid.house !== "no";
         runs ||= laid.house === "runs";

@@ -35,6 +35,9 @@ export interface Stage {
 
 const DAY_ms = 86_400_000;
 
+/** What a sight holds whoever the plant and whenever. */
+type Shared = Pick<Sight, "airAt" | "site" | "dateOf" | "assumed">;
+
 /**
  * Runs a plant's history: cut at entries and at midnights; in each step all crafts compute their rates from the state at its
  * start, then all integrate, then the entry's effects apply. The same events give the same state from any checkpoint.
@@ -51,20 +54,21 @@ export function plantRunner(stage: Stage): Runner {
   const { crafts, calendar, airAt, site } = stage;
   const providers = providersOf(crafts);
   const ownKinds = crafts.map((craft) => new Set<AnyEntryKind>(craft.kinds));
-  const dateOf = (at_ms: number) => calendar.dateOf(at_ms);
-  const assumed = (key: string) => stage.assumed(key);
 
   const reader = (facts: PlantFacts, slices: readonly unknown[], at_ms: number) => (name: ReadingName) =>
     readingOf(name, providers, crafts, facts, slices, at_ms);
 
+  const shared: Shared = {
+    airAt,
+    site,
+    dateOf: (at_ms) => calendar.dateOf(at_ms),
+    assumed: (key) => stage.assumed(key),
+  };
   const sightOf = (plant: PlantFacts, at_ms: number, read: Sight["read"]): Sight => ({
+    ...shared,
     plant,
     at_ms,
     read,
-    airAt,
-    dateOf,
-    site,
-    assumed,
   });
 
   const sight = ({ facts, slices, at_ms }: PlantState): Sight =>
@@ -77,7 +81,7 @@ export function plantRunner(stage: Stage): Runner {
     from_ms: number,
     to_ms: number,
   ): unknown[] {
-    const now = new Stretch(sightOf(facts, from_ms, reader(facts, before, from_ms)), day, from_ms, to_ms);
+    const now = new Stretch(shared, facts, reader(facts, before, from_ms), day, from_ms, to_ms);
     const rates: unknown[] = [];
     for (let i = 0; i < crafts.length; i++) rates.push((crafts[i] as AnyCraft).rates(before[i], now));
     const after: unknown[] = [];
@@ -158,14 +162,21 @@ class Stretch implements Step {
   readonly to_ms: number;
   readonly dt_d: number;
 
-  constructor(sight: Sight, day: AirDay, from_ms: number, to_ms: number) {
-    this.plant = sight.plant;
+  constructor(
+    shared: Shared,
+    plant: PlantFacts,
+    read: Sight["read"],
+    day: AirDay,
+    from_ms: number,
+    to_ms: number,
+  ) {
+    this.plant = plant;
     this.at_ms = from_ms;
-    this.read = sight.read;
-    this.airAt = sight.airAt;
-    this.dateOf = sight.dateOf;
-    this.site = sight.site;
-    this.assumed = sight.assumed;
+    this.read = read;
+    this.airAt = shared.airAt;
+    this.dateOf = shared.dateOf;
+    this.site = shared.site;
+    this.assumed = shared.assumed;
     this.day = day;
     this.from_ms = from_ms;
     this.to_ms = to_ms;

@@ -28,11 +28,10 @@ export interface Record {
  * settled here, so that the folds see one plain entry each.
  */
 export interface RecordBook {
-  /** Takes entries; returns the ids of first entries whose record changed, or "all" when clock reports moved times. */
-  add(entries: readonly Entry[]): ReadonlySet<EntryId> | "all";
+  /** Takes entries; returns the first entries whose record changed (all, when clock reports moved times) with what it was before. */
+  add(entries: readonly Entry[]): ReadonlyMap<EntryId, Record | undefined>;
   get(id: EntryId): Record | undefined;
   all(): Iterable<Record>;
-  ids(): Iterable<EntryId>;
   readonly size: number;
   /** Entries that came under one id with different content. */
   readonly twins: ReadonlySet<EntryId>;
@@ -61,12 +60,12 @@ export function recordBook(kinds: KindRegistry): RecordBook {
   function settle(id: EntryId): void {
     const first = firsts.get(id);
     if (!first) return;
-    records.set(id, recordOf(first, corrections.get(id) ?? [], kinds, timeOf));
+    records.set(id, recordOf(first, (corrections.size > 0 && corrections.get(id)) || [], kinds, timeOf));
   }
 
   return {
     add(entries) {
-      const changed = new Set<EntryId>();
+      const changed = new Map<EntryId, Record | undefined>();
       let clocksMoved = false;
       for (const entry of entries) {
         if (entry.kind === CORRECTED) {
@@ -76,21 +75,22 @@ export function recordBook(kinds: KindRegistry): RecordBook {
           for (const id of kept.corrects ?? []) {
             const others = (corrections.get(id) ?? []).filter((other) => other.id !== kept.id);
             corrections.set(id, [...others, kept].sort(compareClock));
-            changed.add(id);
+            changed.set(id, records.get(id));
           }
           continue;
         }
-        const kept = chosen(firsts.get(entry.id), entry);
+        const before = firsts.get(entry.id);
+        const kept = chosen(before, entry);
         if (!kept) continue;
         firsts.set(entry.id, kept);
-        changed.add(entry.id);
+        changed.set(entry.id, before && records.get(entry.id));
         if (entry.kind === DEVICE_CLOCK) {
           reports.set(entry.id, kept);
           clocksMoved = true;
         }
       }
       if (!clocksMoved) {
-        for (const id of changed) settle(id);
+        for (const id of changed.keys()) settle(id);
         return changed;
       }
       timeOf = correctedTime(
@@ -100,12 +100,14 @@ export function recordBook(kinds: KindRegistry): RecordBook {
           data: data as unknown as DeviceClock,
         })),
       );
-      for (const id of firsts.keys()) settle(id);
-      return "all";
+      for (const id of firsts.keys()) {
+        changed.set(id, records.get(id));
+        settle(id);
+      }
+      return changed;
     },
     get: (id) => records.get(id),
     all: () => records.values(),
-    ids: () => records.keys(),
     get size() {
       return firsts.size;
     },

@@ -38,6 +38,37 @@ export function driveOf(
   rimDiameter_cm: number,
   leafLight_frac: number,
 ): DayDrive {
+  const { asked } = last;
+  if (
+    asked?.day === day &&
+    asked.leafWidth_m === leafWidth_m &&
+    asked.rimDiameter_cm === rimDiameter_cm &&
+    asked.leafLight_frac === leafLight_frac
+  )
+    return last.drive as DayDrive;
+  const drive = classDrive(day, leafWidth_m, rimDiameter_cm, leafLight_frac);
+  last.asked = { day, leafWidth_m, rimDiameter_cm, leafLight_frac };
+  last.drive = drive;
+  return drive;
+}
+
+/** The last question: an entry cuts a day in two, and both parts ask the same. */
+const last: {
+  asked?: {
+    readonly day: AirDay;
+    readonly leafWidth_m: number;
+    readonly rimDiameter_cm: number;
+    readonly leafLight_frac: number;
+  };
+  drive?: DayDrive;
+} = {};
+
+function classDrive(
+  day: AirDay,
+  leafWidth_m: number,
+  rimDiameter_cm: number,
+  leafLight_frac: number,
+): DayDrive {
   const leafClass = Math.max(1, Math.round(leafWidth_m / LEAF_CLASS_m));
   const rimClass = Math.max(1, Math.round(rimDiameter_cm / RIM_CLASS_cm));
   const lightKey = Math.round(leafLight_frac * 100) * 1000;
