@@ -179,10 +179,12 @@ function problemsWith(slice: WaterSlice, happening: Happening, data: Weighed): r
   const last = slice.weights.filter((weight) => weight.used).at(-1);
   if (!last) return slice.problems;
   const problems: WaterProblem[] = [];
-  if (happening.at_ms - last.at_ms < MINUTE_ms && Math.abs(data.weight_g - last.weight_g) > 5) {
+  const poured = slice.pours.some((pour) => pour.at_ms > last.at_ms - MINUTE_ms);
+  // Weighed, watered and weighed again within a minute is a habit, not a slip.
+  const again = !poured && data.state === last.state && happening.at_ms - last.at_ms < MINUTE_ms;
+  if (again && Math.abs(data.weight_g - last.weight_g) > 5) {
     problems.push({ ...of, what: "two weights", weight_g: data.weight_g, other_g: last.weight_g });
   }
-  const poured = slice.pours.some((pour) => pour.at_ms > last.at_ms - MINUTE_ms);
   const gain_g = data.weight_g - last.weight_g;
   const noticeable_g = Math.max(5, 0.02 * data.weight_g);
   if (!poured && data.state === "as found" && gain_g > noticeable_g && slice.ledger.rain_g === 0) {

@@ -13,6 +13,8 @@ import { waterWorkings } from "./workings.ts";
 const DAY_ms = 86_400_000;
 /** Beyond this ln factor, leaf area or pot are likelier wrong than the plant thirsty. @source air-water sheet, bad input */
 const FAR_FACTOR_ln = 1.5;
+/** Older slips are in the book; they change nothing any more. @source our assumption */
+const PROBLEMS_SHOWN_d = 30;
 
 /** Everything watering says of a plant now. */
 export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
@@ -86,7 +88,8 @@ function dateSaid(forecast: WaterForecast, sight: Outward): string {
 
 function problemsOf(slice: WaterSlice, sight: Outward): Outlook["problems"] {
   const words = wateringWords(sight.say);
-  const said = slice.problems.map((problem) => ({ entry: problem.entry, message: words.problem(problem) }));
+  const recent = slice.problems.filter(({ at_ms }) => at_ms > sight.now_ms - PROBLEMS_SHOWN_d * DAY_ms);
+  const said = recent.map((problem) => ({ entry: problem.entry, message: words.problem(problem) }));
   const last = slice.weights.filter((weight) => weight.used).at(-1);
   const factor_ln = meanOf(slice.state, LEAF);
   if (last && Math.abs(factor_ln) > FAR_FACTOR_ln) {

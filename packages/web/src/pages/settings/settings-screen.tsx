@@ -103,7 +103,7 @@ export function SettingsScreen() {
           value={settings.letterKeys ? "on" : "off"}
           onChoose={(letters) => set({ letterKeys: letters === "on" })}
         />
-        <div className={styles["pair"]}>
+        <div className={styles["form"]}>
           <NumberField
             label={words.scaleStep}
             range={SCALE}
