@@ -87,6 +87,19 @@ describe("weights", () => {
     expect(twice.problems.map(({ what }) => what)).toEqual(["two weights", "gained without water"]);
   });
 
+  it("weighed, watered and weighed again within a minute is a habit, not a slip", () => {
+    const slice = kit.live(
+      known,
+      [
+        weighed(morning(5), { weight_g: 560, state: "as found" }),
+        poured(morning(5) + 20_000, { volume_mL: 250, drained: "yes" }),
+        weighed(morning(5) + 40_000, { weight_g: 700, state: "just drained" }),
+      ],
+      morning(6),
+    );
+    expect(slice.problems.filter(({ what }) => what === "two weights")).toEqual([]);
+  });
+
   it("a pot that got water without a word is not read as a plant that uses nothing", () => {
     const plain = kit.live(known, [], morning(7));
     const expected_g = meanOf(plain.state, 3) - meanOf(plain.state, DEPLETION);
