@@ -53,7 +53,9 @@ export function questionOf(
   };
   const weighWorth_d = width_d * (1 - weigh_frac);
   const liftWorth_d = width_d * (1 - lift_frac);
-  if (weighWorth_d > LEAST_WORTH_d && weighWorth_d >= liftWorth_d) {
+  // A measurement after which the same days would be said is no question.
+  const tells = (frac: number) => then(frac) !== now;
+  if (weighWorth_d > LEAST_WORTH_d && weighWorth_d >= liftWorth_d && tells(weigh_frac)) {
     return {
       work: "weigh",
       worth_d: weighWorth_d,
@@ -61,7 +63,7 @@ export function questionOf(
       seconds: WEIGH_s,
     };
   }
-  if (liftWorth_d > LEAST_WORTH_d) {
+  if (liftWorth_d > LEAST_WORTH_d && tells(lift_frac)) {
     return {
       work: "look",
       worth_d: liftWorth_d,
