@@ -17,7 +17,7 @@ export function firstSaid(desk: Desk, { facts }: PageQuestions["first"]["args"])
   });
   const line = page?.lines[0]?.line;
   if (!page || !line) return null;
-  const working = page.workings[0];
+  const working = page.tasks[0]?.working ?? page.workings[0];
   const guessed = new Set<string>(
     page.facts.filter(({ origin }) => origin === "assumed").map(({ name }) => name),
   );

@@ -18,13 +18,17 @@ interface InputFieldProps {
   readonly given: Given | undefined;
   readonly offers: readonly Taking[];
   readonly onGive: (given: Given | undefined) => void;
+  /** Something stands in the field that is no value of it: then there is no result either. */
+  readonly onBroken: (isBroken: boolean) => void;
   /** What the sum itself says against this value, beyond its plain range. */
   readonly trouble?: string | undefined;
 }
 
 /** One input of a sum: typed, taken from a plant or the tape, or left empty for the usual value. */
-export function InputField({ input, given, offers, onGive, trouble }: InputFieldProps) {
+export function InputField({ input, given, offers, onGive, onBroken, trouble }: InputFieldProps) {
   const { reckoner: words, fields } = useWords();
+  const { units } = useSettings();
+  const [isEmpty, setEmpty] = useState(true);
   const typed = (value: Given["value"]): Given => ({ value, origin: "measured", from: words.typed });
   const fitting = offers.filter(
     ({ unit, value }) =>
@@ -37,12 +41,18 @@ export function InputField({ input, given, offers, onGive, trouble }: InputField
           label={input.what}
           range={{ unit: input.unit, min: input.min, max: input.max, whole: false }}
           value={typeof given?.value === "number" ? given.value : undefined}
-          onValue={(value) => onGive(typeof value === "number" ? typed(value) : undefined)}
+          onValue={(value) => {
+            onBroken(value === null);
+            setEmpty(value === undefined);
+            onGive(typeof value === "number" ? typed(value) : undefined);
+          }}
           origin={given?.origin ?? "assumed"}
           beside={<OriginMark origin={given?.origin ?? "assumed"} />}
         />
       )}
-      {input.kind === "numbers" && <NumbersField input={input} given={given} onGive={onGive} />}
+      {input.kind === "numbers" && (
+        <NumbersField key={units} input={input} given={given} onGive={onGive} onBroken={onBroken} />
+      )}
       {input.kind === "choice" && (
         <SelectField
           label={input.what}
@@ -63,7 +73,7 @@ export function InputField({ input, given, offers, onGive, trouble }: InputField
           onChoose={(value) => onGive(typed(value === "yes"))}
         />
       )}
-      {!given && input.kind !== "choice" && <UsualLine input={input} />}
+      {!given && isEmpty && input.kind !== "choice" && <UsualLine input={input} />}
       {given && given.from !== words.typed && <p className={styles["from"]}>{given.from}</p>}
       {fitting.length > 0 && (
         <SelectField
@@ -109,7 +119,12 @@ function UsualLine({ input }: { readonly input: ScienceInput }) {
   }
 }
 
-function NumbersField({ input, given, onGive }: Pick<InputFieldProps, "input" | "given" | "onGive">) {
+function NumbersField({
+  input,
+  given,
+  onGive,
+  onBroken,
+}: Pick<InputFieldProps, "input" | "given" | "onGive" | "onBroken">) {
   const { reckoner: words, fields } = useWords();
   const { units } = useSettings();
   const unit = shownUnit(input.unit, units);
@@ -128,8 +143,12 @@ function NumbersField({ input, given, onGive }: Pick<InputFieldProps, "input" | 
       onType={(next) => {
         setText(next);
         const read = readNumbers(next);
+        const isRefused = read
+          ? read.some((value) => unit.kept(value) < input.min || unit.kept(value) > input.max)
+          : next.trim() !== "";
+        onBroken(isRefused);
         onGive(
-          read
+          read && !isRefused
             ? { value: read.map((value) => unit.kept(value)), origin: "measured", from: words.typed }
             : undefined,
         );

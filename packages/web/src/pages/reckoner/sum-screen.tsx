@@ -11,8 +11,9 @@ import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay, useSettings } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import { SelectField } from "../fields/select-field.tsx";
+import { useBroken } from "../fields/use-broken.ts";
 import { InputField } from "./input-field.tsx";
-import { type AllGiven, reckon } from "./reckon.ts";
+import { type AllGiven, type Reckoned, reckon } from "./reckon.ts";
 import styles from "./reckoner.module.css";
 import { partsSaid, ResultOf } from "./result-of.tsx";
 import { sumName } from "./sum-name.ts";
@@ -48,6 +49,7 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
   const [, go] = useLocation();
   const tape = useTape();
   const [given, setGiven] = useState<AllGiven>({});
+  const { broken, onBroken } = useBroken();
   const [plant, setPlant] = useState<PlantId>();
   const { value: things } = useAsk("things", {});
   const { value: takings } = useAsk("takings", { plant: plant ?? ("" as PlantId) });
@@ -63,7 +65,8 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
     setGiven((before) => ({ ...before, ...taken }));
   }, [plant, takings, sum]);
 
-  const out = reckon(sum, given);
+  // A refused value must not be covered up by the usual one.
+  const out: Reckoned = broken.size > 0 ? { problem: words.putRight } : reckon(sum, given);
   const title = sumName(sum.name);
   const lines = "fields" in out ? partsSaid(out.fields, units, say, words) : [];
   const said = lines.map(({ said: one }) => one).join("; ");
@@ -138,6 +141,7 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
               given={given[input.name]}
               offers={offers}
               onGive={(one) => setGiven((before) => ({ ...before, [input.name]: one }))}
+              onBroken={(isBroken) => onBroken(input.name, isBroken)}
               trouble={"problem" in out && out.field === input.name ? out.problem : undefined}
             />
           ))}

@@ -24,6 +24,7 @@ export const reckoner: Words["reckoner"] = {
   us: "US",
   takeFrom: "Zahlen nehmen von",
   typed: "getippt",
+  putRight: "Ein Wert kann nicht sein. Bis er berichtigt ist, gibt es kein Ergebnis.",
   takeInstead: (what) => `${what} nehmen von`,
   choose: "was oben steht",
   usual: (said) => `leer gelassen: üblich ist ${said} ○`,

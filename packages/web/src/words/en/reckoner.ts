@@ -23,6 +23,7 @@ export const reckoner = {
   us: "US",
   takeFrom: "Take the numbers from",
   typed: "typed",
+  putRight: "One value can’t be. There is no result until it is put right.",
   takeInstead: (what: string) => `Take ${what} from`,
   choose: "what stands above",
   usual: (said: string) => `left empty: ${said} is usual ○`,
