@@ -73,7 +73,7 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
     const act =
       said === "not" || isWeighing(task)
         ? undefined
-        : actOf(task, amount && amount[said] && Math.max(1, amount[said]));
+        : actOf(task, amount?.[said] && Math.max(1, amount[said]));
     return [...(weighed ? [weighed] : []), ...(act ? [act] : [])].map((draft) => ({ ...draft, at_ms }));
   });
   const keep = async () => {

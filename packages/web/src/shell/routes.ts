@@ -28,6 +28,7 @@ export const pages: readonly Page[] = [
   page("/plants/list", () => import("../pages/read-list/read-list.tsx"), "ReadList"),
   page("/new/:kind", () => import("../pages/plants/new-thing.tsx"), "NewThing"),
   page("/bench/new", () => import("../pages/benches/new-bench.tsx"), "NewBench"),
+  page("/bench/:bench/change", () => import("../pages/benches/change-bench.tsx"), "ChangeBench"),
   page("/bench/:bench", () => import("../pages/benches/bench-screen.tsx"), "BenchScreen"),
   page("/benches", () => import("../pages/benches/benches-screen.tsx"), "Benches"),
   page("/desk", () => import("../pages/desk/desk.tsx"), "Desk"),

@@ -12,13 +12,13 @@ import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import type { BenchSeen, SpotSeen } from "../answers/seen.ts";
 import styles from "../pages.module.css";
+import { Shelf } from "./shelf.tsx";
 
 /** One bench: its spots in walking order, the air and light they are reckoned with and where those come from. */
 export function BenchScreen() {
   const id = useParams()["bench"] ?? "";
   const { benches: words } = useWords();
   const { value: seen, error } = useAsk("benches", {});
-  const say = useSay();
   const engine = useEngine();
   const [, go] = useLocation();
   const [moving, setMoving] = useState<{ readonly plant: PlantId; readonly number: string }>();
@@ -38,7 +38,14 @@ export function BenchScreen() {
     }
     setMoving(undefined);
     if (spot.plants.some(({ plant }) => plant === moving.plant)) return;
-    void write(engine, [{ kind: "plant.moved", on: [moving.plant], data: { to: spot.id } }]);
+    const from = bench.spots.find(({ plants }) => plants.some(({ plant }) => plant === moving.plant));
+    // Onto a taken spot the two change seats; Undo takes both back.
+    void write(engine, [
+      { kind: "plant.moved", on: [moving.plant], data: { to: spot.id } },
+      ...(from
+        ? spot.plants.map(({ plant }) => ({ kind: "plant.moved", on: [plant], data: { to: from.id } }))
+        : []),
+    ]);
   };
   return (
     <Frame
@@ -51,6 +58,11 @@ export function BenchScreen() {
             <Key onPress={() => go(`/write/bench.air/${bench.id}`)}>{words.setAir}</Key>
             <Key onPress={() => go(`/weigh/${encodeURIComponent(bench.id)}`)}>{words.weigh}</Key>
             <Key onPress={() => go("/print/labels")}>{words.labels}</Key>
+            {moving ? (
+              <Key onPress={() => go(`/write/plant.moved/${moving.plant}`)}>{words.otherBench}</Key>
+            ) : (
+              <Key onPress={() => go(`/bench/${bench.id}/change`)}>{words.changeBench}</Key>
+            )}
           </KeyRow>
           <Key main onPress={() => go(`/write/bench.lit/${bench.id}`)}>
             {words.takeReading}
@@ -59,24 +71,7 @@ export function BenchScreen() {
       }
     >
       <p className={styles["lead"]}>{moving ? words.moveWhere(moving.number) : words.moveHow}</p>
-      <ul className={styles["spots"]}>
-        {bench.spots.map((spot) => (
-          <li key={spot.id}>
-            <button
-              type="button"
-              className={styles["spot"]}
-              aria-pressed={moving !== undefined && spot.plants.some(({ plant }) => plant === moving.plant)}
-              onClick={() => press(spot)}
-            >
-              <span className={styles["number"]}>
-                {spot.plants.map(({ number }) => number).join(" ") || "–"}
-              </span>
-              <span>{spot.name}</span>
-              <span>{say.number(spot.dli_mol_m2_d, 1)}</span>
-            </button>
-          </li>
-        ))}
-      </ul>
+      <Shelf spots={bench.spots} moving={moving?.plant} onPress={press} />
       <Origins bench={bench} />
       {bench.place === "shelf" && <Care word={words.care}>{words.lampCare}</Care>}
     </Frame>

@@ -1,6 +1,6 @@
 import type { EntryId, Json, PlantId } from "@sillwood/bench/book";
 import type { LogLine } from "@sillwood/bench/round";
-import { useState } from "react";
+import { useEffect, useRef, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { zoneOf } from "../../device/settings.ts";
 import type { Engine } from "../../engine/client.ts";
@@ -44,6 +44,13 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
   const [time, setTime] = useState(localTime(line.at_ms, zone));
   const [busy, setBusy] = useState(false);
   const { broken, onBroken } = useBroken();
+  const form = useRef<HTMLDivElement>(null);
+  useEffect(() => {
+    // The first number is nearly always what was written wrongly: it is ready to be typed over.
+    const field = form.current?.querySelector<HTMLInputElement>("input[inputmode=decimal]");
+    field?.focus();
+    field?.select();
+  }, []);
   const at_ms = fromLocal_ms(date, time, zone);
   const hasMoved = at_ms !== undefined && Math.abs(at_ms - line.at_ms) >= 60_000;
   const whole = isWhole(shape.fields, data) && broken.size === 0 && at_ms !== undefined;
@@ -78,7 +85,7 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
         </Key>
       }
     >
-      <div className={styles["steps"]}>
+      <div ref={form} className={styles["steps"]}>
         <DayOfLog lines={[line]} onOpen={() => go("/book")} />
         <EntryForm fields={shape.fields} data={data} onChange={setData} onBroken={onBroken} />
         <TextField label={words.day} type="date" short value={date} onType={setDate} />

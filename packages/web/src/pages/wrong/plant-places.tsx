@@ -24,7 +24,7 @@ const MARKS: Readonly<Record<Where, { readonly x: number; readonly y: number }>>
   tip: { x: 24, y: 10 },
   leaf: { x: 16, y: 38 },
   underside: { x: 83, y: 30 },
-  "stem and soil": { x: 50, y: 78 },
+  "stem and soil": { x: 20, y: 76 },
   fruit: { x: 83, y: 60 },
 };
 

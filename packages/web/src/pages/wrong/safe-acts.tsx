@@ -1,4 +1,5 @@
 import type { Sign } from "@sillwood/bench/crafts";
+import { nowMs } from "../../engine/clock.ts";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "./wrong.module.css";
@@ -20,7 +21,7 @@ export function SafeActs({ sign, again_ms }: { readonly sign: Sign; readonly aga
     <div className={styles["acts"]}>
       {lines(words.doNow, sign.doNow)}
       {lines(words.doNot, sign.doNot)}
-      {lines(words.lookAgain, [`${say.day(again_ms)} ${say.time(again_ms)}`])}
+      {lines(words.lookAgain, [`${say.day(again_ms, nowMs())} ${say.time(again_ms)}`])}
     </div>
   );
 }

@@ -28,10 +28,15 @@ export function WrongScreen() {
   /** Looks that could not be told: asked no more, and they move nothing. */
   const [untold, setUntold] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);
+  /** The drawing is asked for again, to add another sign. */
+  const [again, setAgain] = useState(false);
+  const isLooking = seen.length === 0 || again;
   const { value, error } = useAsk("wrong", { plant, seen });
 
-  const see = (key: string) =>
+  const see = (key: string) => {
+    setAgain(false);
     setSeen(seen.includes(key) ? seen.filter((one) => one !== key) : [...seen, key]);
+  };
   const here = value?.looks.filter((look) => look.where === where) ?? [];
   useKeys({
     digit: ({ key }) => {
@@ -105,25 +110,27 @@ export function WrongScreen() {
       }
     >
       <div className={styles["page"]}>
-        <div>
-          <PlantPlaces where={where} onChoose={setWhere} />
-          {where && (
-            <section aria-live="polite">
-              <h2 className={styles["part"]}>{words.whatThere}</h2>
-              {here.length > 0 ? (
-                <KeyRow label={words.whatThere}>
-                  {here.map(({ key, said }) => (
-                    <Key key={key} pressed={seen.includes(key)} onPress={() => see(key)}>
-                      {said}
-                    </Key>
-                  ))}
-                </KeyRow>
-              ) : (
-                <p className="serif">{words.noSignHere}</p>
-              )}
-            </section>
-          )}
-        </div>
+        {isLooking && (
+          <div>
+            <PlantPlaces where={where} onChoose={setWhere} />
+            {where && (
+              <section aria-live="polite">
+                <h2 className={styles["part"]}>{words.whatThere}</h2>
+                {here.length > 0 ? (
+                  <KeyRow label={words.whatThere}>
+                    {here.map(({ key, said }) => (
+                      <Key key={key} pressed={seen.includes(key)} onPress={() => see(key)}>
+                        {said}
+                      </Key>
+                    ))}
+                  </KeyRow>
+                ) : (
+                  <p className="serif">{words.noSignHere}</p>
+                )}
+              </section>
+            )}
+          </div>
+        )}
         <div aria-live="polite">
           {seen.length > 0 && (
             <p className={styles["seen"]}>
@@ -133,6 +140,7 @@ export function WrongScreen() {
                   {saidOf(key)} ×
                 </Key>
               ))}
+              {!isLooking && <Key onPress={() => setAgain(true)}>{words.seeMore}</Key>}
             </p>
           )}
           {best && <SafeActs sign={best} again_ms={nowMs() + best.lookAgainIn_h * 3_600_000} />}

@@ -138,11 +138,7 @@ export function AtThePot({ walking }: { readonly walking: Walking }) {
         <div className={styles["shelf"]}>
           <SpotStrip
             marks={stripMarks(bench, spot?.plant)}
-            said={words.shelf(
-              bench.name,
-              bench.spots.findIndex((one) => one === spot) + 1,
-              bench.spots.length,
-            )}
+            said={words.shelf(bench.name, (spot ? bench.spots.indexOf(spot) : -1) + 1, bench.spots.length)}
           />
           <button
             type="button"

@@ -29,7 +29,13 @@ export const benches: Words["benches"] = {
   toPlants: "Pflanzen",
   newBench: "NEUE BANK",
   noSuchBench: "Diese Bank steht nicht im Buch dieses Telefons.",
-  moveHow: "Topf drücken, dann den Platz, auf den er kommt. Zuunterst: Licht in mol/m² am Tag.",
+  moveHow:
+    "Einen Topf drücken, dann den Platz, an den er kommt. Die Linie darüber ist das Licht von heute, in mol/m².",
+  spotSaid: (spot, numbers, light) =>
+    `Platz ${spot}, ${numbers === "" ? "frei" : `Topf ${numbers}`}: ${light}`,
+  otherBench: "Andere Bank …",
+  changeBench: "Ändern …",
+  changeTitle: (name) => `${name} ändern`,
   moveWhere: (number) => `${number} zieht um. Wohin?`,
   dli: (said) => `${said} mol/m²`,
   setAir: "Luft…",

@@ -19,6 +19,7 @@ export const wrong: Words["wrong"] = {
   noSignHere: "Für diese Stelle kennt dieses Haus noch kein Zeichen. Schreib auf, was du siehst, mit Foto.",
   youSee: "du siehst",
   unsay: (said) => `Zurücknehmen: ${said}`,
+  seeMore: "Noch etwas",
   oneLook: "Ein Blick würde es entscheiden:",
   cantTell: "Kann ich nicht sagen",
   ranking: "Eine Rangfolge, keine Wahrscheinlichkeit",

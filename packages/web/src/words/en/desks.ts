@@ -31,7 +31,12 @@ export const benches = {
   toPlants: "Plants",
   newBench: "NEW BENCH",
   noSuchBench: "This bench is not in the book of this phone.",
-  moveHow: "Press a pot, then the spot it moves to. Lowest in each: light in mol/m² a day.",
+  moveHow: "Press a pot, then the spot it moves to. The line over the pots is today’s light, in mol/m².",
+  spotSaid: (spot: string, numbers: string, light: string) =>
+    `Spot ${spot}, ${numbers === "" ? "free" : `pot ${numbers}`}: ${light}`,
+  otherBench: "Another bench…",
+  changeBench: "Change…",
+  changeTitle: (name: string) => `Change ${name}`,
   moveWhere: (number: string) => `${number} moves. Where to?`,
   dli: (said: string) => `${said} mol/m²`,
   setAir: "Air…",

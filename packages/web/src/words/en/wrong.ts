@@ -17,6 +17,7 @@ export const wrong = {
   noSignHere: "No sign of this place is known to this house yet. Write what you see, with a photo.",
   youSee: "you see",
   unsay: (said: string) => `Take back: ${said}`,
+  seeMore: "Something else too",
   oneLook: "One look would settle it:",
   cantTell: "Can’t tell",
   ranking: "A ranking, not a chance",
