@@ -45,7 +45,7 @@ export interface AirDay {
   readonly spells: readonly Spell[];
   readonly dli_mol_m2_d: number;
   /** Only outdoors. */
-  readonly weather?: WeatherDay;
+  readonly weather?: WeatherDay | undefined;
   readonly latitude_deg: number;
   readonly elevation_m: number;
   /** Relative sd of the day's water demand that comes from not knowing the air and light. */

@@ -87,12 +87,9 @@ function indoorDay(base: Base, places: Places, records: Records, bench: Bench | 
   const logged = bench && records.logged(bench.id, base.date);
   const spells = logged
     ? loggedSpells(base, logged, light, room)
-    : litSpells(base, light).map(({ lit, ...spell }) => ({
-        ...spell,
-        air_C: lit ? room.dayAir_C : room.nightAir_C,
-        humidity_frac: room.humidity_frac,
-        wind_m_s: room.wind_m_s,
-      }));
+    : litSpells(base, light).map((part) =>
+        spellOf(part, part.lit ? room.dayAir_C : room.nightAir_C, room.humidity_frac, room.wind_m_s),
+      );
   const air: AirSource = logged
     ? { origin: "measured", from: `logger on ${bench.name}` }
     : said
@@ -103,16 +100,54 @@ function indoorDay(base: Base, places: Places, records: Records, bench: Bench | 
         };
   const lightSd = light.source.origin === "measured" ? 0 : bench ? DEMAND_SD.guessedLight : DEMAND_SD.unknown;
   const airSd = logged ? DEMAND_SD.logged : said ? DEMAND_SD.typed : DEMAND_SD.typed * 1.5;
-  return {
-    ...base,
+  return dayOf(base, {
     outdoors: false,
     spells,
     dli_mol_m2_d: light.dli_mol_m2_d,
+    weather: undefined,
     demandSd_frac: Math.hypot(lightSd, airSd),
     air,
     light: light.source,
-  };
+  });
 }
+
+/** Field by field, so that all days of all places have one shape: they are read in every step of every plant. */
+const dayOf = (
+  base: Base,
+  of: Pick<AirDay, "outdoors" | "spells" | "dli_mol_m2_d" | "demandSd_frac" | "air" | "light"> & {
+    readonly weather: WeatherDay | undefined;
+  },
+): AirDay => ({
+  place: base.place,
+  date: base.date,
+  dayOfYear_d: base.dayOfYear_d,
+  from_ms: base.from_ms,
+  to_ms: base.to_ms,
+  latitude_deg: base.latitude_deg,
+  elevation_m: base.elevation_m,
+  outdoors: of.outdoors,
+  spells: of.spells,
+  dli_mol_m2_d: of.dli_mol_m2_d,
+  weather: of.weather,
+  demandSd_frac: of.demandSd_frac,
+  air: of.air,
+  light: of.light,
+});
+
+const spellOf = (
+  part: Pick<Spell, "from_ms" | "to_ms" | "ppfd_umol_m2_s" | "light">,
+  air_C: number,
+  humidity_frac: number,
+  wind_m_s: number,
+): Spell => ({
+  from_ms: part.from_ms,
+  to_ms: part.to_ms,
+  air_C,
+  humidity_frac,
+  wind_m_s,
+  ppfd_umol_m2_s: part.ppfd_umol_m2_s,
+  light: part.light,
+});
 
 interface Light {
   readonly dli_mol_m2_d: number;
@@ -165,17 +200,17 @@ function litSpells(base: Base, light: Light) {
   const middle_ms = (base.from_ms + base.to_ms) / 2;
   const half_ms = (Math.min(23, light.hours_h) / 2) * SECONDS_PER_h * 1000;
   const ppfd_umol_m2_s = light.dli_mol_m2_d / MOL_PER_UMOL / (Math.min(23, light.hours_h) * SECONDS_PER_h);
-  const dark = { ppfd_umol_m2_s: 0, light: "none", lit: false } as const;
+  const part = (from_ms: number, to_ms: number, lit: boolean) => ({
+    from_ms,
+    to_ms,
+    ppfd_umol_m2_s: lit ? ppfd_umol_m2_s : 0,
+    light: lit ? light.light : ("none" as const),
+    lit,
+  });
   return [
-    { from_ms: base.from_ms, to_ms: middle_ms - half_ms, ...dark },
-    {
-      from_ms: middle_ms - half_ms,
-      to_ms: middle_ms + half_ms,
-      ppfd_umol_m2_s,
-      light: light.light,
-      lit: true,
-    },
-    { from_ms: middle_ms + half_ms, to_ms: base.to_ms, ...dark },
+    part(base.from_ms, middle_ms - half_ms, false),
+    part(middle_ms - half_ms, middle_ms + half_ms, true),
+    part(middle_ms + half_ms, base.to_ms, false),
   ];
 }
 
@@ -197,15 +232,14 @@ function loggedSpells(base: Base, logged: LoggedDay, light: Light, room: Room): 
     const litShare =
       Math.max(0, Math.min(to_ms, lit.to_ms) - Math.max(from_ms, lit.from_ms)) / (to_ms - from_ms);
     const ppfd_umol_m2_s = hour?.ppfd_umol_m2_s ?? lit.ppfd_umol_m2_s * litShare;
-    spells.push({
-      from_ms,
-      to_ms,
-      air_C: hour?.air_C ?? (litShare > 0.5 ? room.dayAir_C : room.nightAir_C),
-      humidity_frac: Math.max(0.05, Math.min(1, hour?.humidity_frac ?? room.humidity_frac)),
-      wind_m_s: room.wind_m_s,
-      ppfd_umol_m2_s,
-      light: ppfd_umol_m2_s > 0 ? light.light : "none",
-    });
+    spells.push(
+      spellOf(
+        { from_ms, to_ms, ppfd_umol_m2_s, light: ppfd_umol_m2_s > 0 ? light.light : "none" },
+        hour?.air_C ?? (litShare > 0.5 ? room.dayAir_C : room.nightAir_C),
+        Math.max(0.05, Math.min(1, hour?.humidity_frac ?? room.humidity_frac)),
+        room.wind_m_s,
+      ),
+    );
   }
   return spells;
 }
@@ -223,14 +257,12 @@ function outdoorDay(base: Base, places: Places, records: Records, bench: Bench):
   const humidity_frac = weather.humidity_frac ?? humidityFromMinimum_frac(weather);
   const light: Light = { dli_mol_m2_d, light: "sun", hours_h, source: { origin: "learned", from: "" } };
   const wind_m_s = Math.max(0.5, weather.wind_m_s ?? 2);
-  const spells = litSpells(base, light).map(({ lit, ...spell }) => ({
-    ...spell,
-    air_C: lit ? weather.tMax_C * 0.6 + weather.tMin_C * 0.4 : weather.tMax_C * 0.15 + weather.tMin_C * 0.85,
-    humidity_frac,
-    wind_m_s,
-  }));
-  return {
-    ...base,
+  const litAir_C = weather.tMax_C * 0.6 + weather.tMin_C * 0.4;
+  const darkAir_C = weather.tMax_C * 0.15 + weather.tMin_C * 0.85;
+  const spells = litSpells(base, light).map((part) =>
+    spellOf(part, part.lit ? litAir_C : darkAir_C, humidity_frac, wind_m_s),
+  );
+  return dayOf(base, {
     outdoors: true,
     spells,
     dli_mol_m2_d,
@@ -246,7 +278,7 @@ function outdoorDay(base: Base, places: Places, records: Records, bench: Bench):
               ? "radiation guessed from the daily range of temperature (FAO56 eq. 50)"
               : "radiation of the weather record",
         },
-  };
+  });
 }
 
 function guessedRadiation_MJ_m2_d(
