@@ -32,6 +32,15 @@ export interface WriteWords {
   readonly after?: string;
   /** Called when these entries were taken back, and when they were written again. */
   readonly onUndo?: (undone: boolean) => void;
+  /** What a put-right entry held before, as a correction that says it again. */
+  readonly before?: Draft["data"];
+}
+
+/** A written entry, or the first entries that it corrects, with what is said of them to take it back and to say it again. */
+interface Step {
+  readonly corrects: readonly EntryId[];
+  readonly back: Draft["data"];
+  readonly forth: Draft["data"];
 }
 
 /**
@@ -46,37 +55,63 @@ export async function write(
   const written = await engine.write(drafts);
   if ("kept" in written) {
     const said = how.said ?? written.said.join("; ");
-    sayKept(engine, written.kept, said, how, "wrote");
+    const steps = drafts.map((draft, i) => stepOf(draft, written.kept[i], how.before));
+    sayKept(engine, steps, said, how, "wrote");
   } else if ("lost" in written)
     sayLast({ text: words().shell.diskFull(how.said ?? written.lost), trouble: true });
   else sayLast({ text: written.refused.map(({ message }) => message).join(". "), trouble: true });
   return written;
 }
 
+/** A correction names first entries, never another correction: to take one back, the first entries are corrected again. */
+export function stepOf(
+  { data, corrects }: Pick<Draft, "data" | "corrects">,
+  kept: EntryId | undefined,
+  before: Draft["data"] | undefined,
+): Step | undefined {
+  if (!corrects || corrects.length === 0)
+    return kept && { corrects: [kept], back: { withdrawn: true }, forth: { restored: true } };
+  if (data !== null && typeof data === "object" && "withdrawn" in data)
+    return { corrects, back: { restored: true }, forth: data };
+  if (data !== null && typeof data === "object" && "restored" in data)
+    return { corrects, back: { withdrawn: true }, forth: data };
+  return before === undefined ? undefined : { corrects, back: before, forth: data };
+}
+
 function sayKept(
   engine: Engine,
-  kept: readonly EntryId[],
+  steps: readonly (Step | undefined)[],
   said: string,
   how: WriteWords,
   did: "wrote" | "tookBack" | "broughtBack",
 ) {
-  const correction = (data: Draft["data"]): Draft => ({
-    kind: "book.corrected",
-    on: [],
-    data,
-    corrects: kept,
-  });
   const undo = async () => {
     const takingBack = did !== "tookBack";
-    const written = await engine.write([correction(takingBack ? { withdrawn: true } : { restored: true })]);
+    const drafts = together(
+      steps.filter((step) => step !== undefined),
+      takingBack ? "back" : "forth",
+    );
+    const written = await engine.write(drafts);
     if ("kept" in written) {
       how.onUndo?.(takingBack);
-      sayKept(engine, kept, said, how, takingBack ? "tookBack" : "broughtBack");
+      sayKept(engine, steps, said, how, takingBack ? "tookBack" : "broughtBack");
     } else if ("lost" in written) sayLast({ text: words().shell.diskFull(said), trouble: true });
   };
   sayLast({
     text: words().shell[did](said),
-    undo,
+    // What can't be taken back as a whole offers no Undo.
+    ...(steps.every((step) => step !== undefined) ? { undo } : {}),
     ...(how.after && did !== "tookBack" ? { after: how.after } : {}),
   });
+}
+
+/** One correction for all that are taken back by the same words. */
+function together(steps: readonly Step[], which: "back" | "forth"): readonly Draft[] {
+  const byData = new Map<string, Draft>();
+  for (const step of steps) {
+    const key = JSON.stringify(step[which]);
+    const corrects = [...(byData.get(key)?.corrects ?? []), ...step.corrects];
+    byData.set(key, { kind: "book.corrected", on: [], data: step[which], corrects });
+  }
+  return [...byData.values()];
 }

@@ -69,7 +69,10 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
           corrects: [line.id],
         },
       ],
-      { said: words.putRightTitle(line.on).toLocaleLowerCase() },
+      {
+        said: words.putRightTitle(line.on).toLocaleLowerCase(),
+        before: { data: line.data, ...(hasMoved ? { at_ms: line.at_ms } : {}) },
+      },
     );
     setBusy(false);
     if (!("kept" in written)) return;
