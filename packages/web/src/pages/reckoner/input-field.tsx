@@ -102,11 +102,13 @@ function UsualLine({ input }: { readonly input: ScienceInput }) {
   const { reckoner: words } = useWords();
   const { units } = useSettings();
   const say = useSay();
-  if (input.optional && input.kind === "number" && typeof input.usual === "number")
-    return <p className={styles["from"]}>{words.optionalUsual(shown(input.usual))}</p>;
+  const said =
+    input.optional && input.kind === "number" && typeof input.usual === "number"
+      ? words.optionalUsual(shown(input.usual))
+      : words.usual(typeof input.usual === "number" ? shown(input.usual) : yesNo());
   return (
     <p className={styles["from"]}>
-      {words.usual(typeof input.usual === "number" ? shown(input.usual) : yesNo())}
+      {said} <OriginMark origin="assumed" />
     </p>
   );
 

@@ -2,6 +2,7 @@ import { Care } from "../../parts/ledger.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { useWords } from "../../words/words.ts";
 import styles from "../pages.module.css";
+import { Citations } from "./citations.tsx";
 
 /** Everything that can hurt, in one place; each also stands before the step it belongs to. Sources and licence below. */
 export function CautionsScreen() {
@@ -20,6 +21,7 @@ export function CautionsScreen() {
             {line}
           </p>
         ))}
+        <Citations />
       </section>
     </Frame>
   );

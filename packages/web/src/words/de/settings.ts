@@ -57,6 +57,13 @@ export const settings: Words["settings"] = {
     "Für Pflanzen auf Reisen kann Pflanzenschutzrecht gelten: vorher die Behörde fragen.",
     "Vorhersagen raten. Die Pflanze vor dir entscheidet.",
   ],
+  allSources: (count_n) => `Alle ${count_n} genannten Werke`,
+  seen: {
+    opened: "Aufgeschlagen",
+    abstract: "Zusammenfassung gelesen",
+    "quoted by an opened document": "Wie anderswo angeführt",
+    "from memory": "Aus dem Gedächtnis",
+  },
   sources: "Wessen Zahlen",
   sourceLines: [
     "Jede Rechnung nennt ihre Quelle in ihrer Herleitung und im Rechner. Referenzverdunstung nach FAO Irrigation and Drainage Paper 56; Energiehaushalt des Blattes nach Campbell und Norman.",

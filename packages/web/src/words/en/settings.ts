@@ -56,6 +56,13 @@ export const settings = {
     "Plants that travel may fall under plant-health law: ask your authority before they leave.",
     "Forecasts advise. The plant in front of you decides.",
   ] as readonly string[],
+  allSources: (count_n: number) => `All ${count_n} works that are cited`,
+  seen: {
+    opened: "Opened",
+    abstract: "Abstract read",
+    "quoted by an opened document": "As quoted elsewhere",
+    "from memory": "From memory",
+  } as Readonly<Record<string, string>>,
   sources: "Whose numbers",
   sourceLines: [
     "Every sum names its source in its working and in the Reckoner. Reference evapotranspiration after FAO Irrigation and Drainage Paper 56; leaf energy balance after Campbell and Norman.",
