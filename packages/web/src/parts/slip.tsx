@@ -20,6 +20,7 @@ interface SlipProps {
 export function Slip({ slip, title, children, full }: SlipProps) {
   const { shell } = useWords();
   const dialog = useRef<HTMLDialogElement>(null);
+  const head = useRef<HTMLHeadingElement>(null);
   const heading = useId();
   useEffect(() => {
     const element = dialog.current;
@@ -35,6 +36,10 @@ export function Slip({ slip, title, children, full }: SlipProps) {
       if (before instanceof HTMLElement && before.isConnected) before.focus();
     };
   }, [slip.isOpen]);
+  useEffect(() => {
+    // The key that was pressed may be gone with what it opened: the focus stays in the slip, at its head.
+    if (slip.isOpen && !dialog.current?.contains(document.activeElement)) head.current?.focus();
+  });
   if (!slip.isOpen) return null;
   return (
     // biome-ignore lint/a11y/useKeyWithClickEvents: Esc closes a dialog already
@@ -49,7 +54,7 @@ export function Slip({ slip, title, children, full }: SlipProps) {
     >
       <div className={styles["paper"]}>
         <header className={styles["head"]}>
-          <h2 id={heading} className={styles["title"]}>
+          <h2 id={heading} ref={head} tabIndex={-1} className={styles["title"]}>
             {title}
           </h2>
           <button type="button" className={styles["close"]} onClick={slip.close}>
