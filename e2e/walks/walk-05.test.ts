@@ -16,11 +16,9 @@ it("walk 5: five pots done without a server outlive a reload and a dead battery,
   try {
     await enter(device.page, house, "helper");
     // The app itself is on the phone once its service worker stands.
-    await device.page.waitForFunction(
-      async () => (await navigator.serviceWorker.getRegistration())?.active?.state === "activated",
-      undefined,
-      { timeout: 60_000 },
-    );
+    const worker = () =>
+      device.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.active?.state);
+    await expect.poll(worker, { timeout: 60_000 }).toBe("activated");
     const before = await entriesOf(house);
     const fiveOnPhone = () =>
       device.page.getByRole("button", { name: `Save mark: ${pots_n} on phone` }).waitFor({ timeout: 60_000 });
