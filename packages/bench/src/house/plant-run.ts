@@ -65,7 +65,10 @@ export function plantRunner(stage: Stage): Runner {
     assumed: (key) => stage.assumed(key),
   };
   const sightOf = (plant: PlantFacts, at_ms: number, read: Sight["read"]): Sight => ({
-    ...shared,
+    airAt: shared.airAt,
+    site: shared.site,
+    dateOf: shared.dateOf,
+    assumed: shared.assumed,
     plant,
     at_ms,
     read,

@@ -17,6 +17,7 @@ import type { AirDay } from "../../places/ahead.ts";
 import { leafWidth_m } from "../../plants/facts.ts";
 import { rimArea_m2, rimDiameter_cm, USUAL_POT } from "../../plants/pot.ts";
 import type { Sight, Step } from "../craft.ts";
+import { changed } from "./changed.ts";
 import { driveOf, lossBetween_g_m2 } from "./drive.ts";
 import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
@@ -219,7 +220,7 @@ function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSl
       const learned = 1 - Math.min(1, (sdOf(slice.state, 1) / 0.6) ** 2);
       next = believing(next, shifted(next.state, 1, learned * jump));
     }
-    next = { ...next, leafArea_m2: rates.leafArea_m2, trimmed: false };
+    next = changed(next, { leafArea_m2: rates.leafArea_m2, trimmed: false });
   }
   if (rates.capacityPrior_g !== slice.prior.capacity_g) next = withCapacityPrior(next, rates);
   return next;
@@ -244,23 +245,24 @@ function withCapacityPrior(slice: WaterSlice, rates: Readings): WaterSlice {
   const at = VARIANCE[CAPACITY] as number;
   const sd = sdOf(slice.state, CAPACITY) * (1 + unlearned * (prior.capacitySd_g / before_sd - 1));
   state[at] = sd ** 2;
-  return { ...believing(slice, shifted(state, CAPACITY, 0)), prior };
+  return changed(believing(slice, shifted(state, CAPACITY, 0)), { prior });
 }
 
 /** Visits of past days on which nobody poured: the pot did not look dry then. */
 function withVisits(slice: WaterSlice, step: Step): WaterSlice {
   const over = slice.visits.filter((visit) => visit.date < step.day.date);
   if (over.length === 0) return slice;
-  let next: WaterSlice = { ...slice, visits: slice.visits.filter((visit) => visit.date >= step.day.date) };
+  let next: WaterSlice = changed(slice, {
+    visits: slice.visits.filter((visit) => visit.date >= step.day.date),
+  });
   for (const visit of over) {
     if (isHabit(next.pours, visit.by)) continue;
     const sinceUse_g = next.ledger.used_g - visit.used_g;
     const looker = lookerOf(next, visit.by);
     const meaning = repeated(VISITED_WITHOUT_POUR, next.visitsSincePour_n);
-    next = {
-      ...believing(next, withLook(next.state, false, meaning, looker, sinceUse_g)),
+    next = changed(believing(next, withLook(next.state, false, meaning, looker, sinceUse_g)), {
       visitsSincePour_n: next.visitsSincePour_n + 1,
-    };
+    });
   }
   return next;
 }

@@ -9,6 +9,7 @@ import {
 } from "@sillwood/science/water";
 import type { AwayMember, Outward, SitterLine, Span } from "../craft.ts";
 import { amountFor } from "./amount.ts";
+import { changed } from "./changed.ts";
 import { decide } from "./decide.ts";
 import { forecastOf, type WaterForecast } from "./forecast.ts";
 import { carriedTo } from "./now.ts";
@@ -53,7 +54,7 @@ export function departureOf({ slice, sight }: AwayMember<WaterSlice>, absence: S
 /** The same pot just watered and drained. */
 export function full(slice: WaterSlice): WaterSlice {
   const state = setAnew(slice.state, DEPLETION, drainedBelief(slice.state));
-  return { ...slice, state, surfaceLost_mm: 0 };
+  return changed(slice, { state, surfaceLost_mm: 0 });
 }
 
 /** Chances that a forecast passes its threshold, and lasting wilt, within so many days. */
@@ -86,7 +87,12 @@ export function sitterLines(
   for (let wait_d = first_d; wait_d < days_d && lines.length < MOST_WATERINGS_n; wait_d += every_d) {
     const at_ms = Math.min(sight.now_ms + wait_d * DAY_ms, absence.to_ms);
     const missing_g = forecast.threshold_frac * meanOf(slice.state, CAPACITY);
-    const { volume_mL } = amountFor({ ...slice, wilted_ms: undefined }, sight, missing_g, sight.say.units);
+    const { volume_mL } = amountFor(
+      changed(slice, { wilted_ms: undefined }),
+      sight,
+      missing_g,
+      sight.say.units,
+    );
     lines.push({
       plant: sight.plant.id,
       at_ms,

@@ -1,4 +1,4 @@
-import type { AirDay } from "../../places/ahead.ts";
+import type { AirDay, Spell } from "../../places/ahead.ts";
 import { indoorLeafLosses_g_m2, indoorSurfaceLosses_g_m2 } from "./drive-indoors.ts";
 import { outdoorLosses } from "./drive-outdoors.ts";
 
@@ -16,9 +16,7 @@ export interface DayLoss {
   readonly day_g_m2: number;
   /** From the start of the day to the end of each spell. */
   readonly upTo_g_m2: readonly number[];
-  readonly ends_ms: readonly number[];
-  readonly from_ms: number;
-  readonly to_ms: number;
+  readonly day: AirDay;
 }
 
 // The house hands out the same AirDay for the same bench and date, so a bench computes its leaf model once a day. Leaves and
@@ -112,26 +110,20 @@ function summed(day: AirDay, bySpell_g_m2: readonly number[]): DayLoss {
     day_g_m2 += loss_g_m2;
     upTo_g_m2.push(day_g_m2);
   }
-  return {
-    day_g_m2,
-    upTo_g_m2,
-    ends_ms: day.spells.map((spell) => spell.to_ms),
-    from_ms: day.from_ms,
-    to_ms: day.to_ms,
-  };
+  return { day_g_m2, upTo_g_m2, day };
 }
 
 /** Loss per area between two instants of the day, g/m². */
 export function lossBetween_g_m2(loss: DayLoss, from_ms: number, to_ms: number): number {
-  if (from_ms <= loss.from_ms && to_ms >= loss.to_ms) return loss.day_g_m2;
+  if (from_ms <= loss.day.from_ms && to_ms >= loss.day.to_ms) return loss.day_g_m2;
   return upTo(loss, to_ms) - upTo(loss, from_ms);
 }
 
-function upTo({ from_ms: start_ms, upTo_g_m2, ends_ms }: DayLoss, at_ms: number): number {
-  let from_ms = start_ms;
+function upTo({ upTo_g_m2, day }: DayLoss, at_ms: number): number {
+  let { from_ms } = day;
   let before = 0;
   for (let spell = 0; spell < upTo_g_m2.length; spell++) {
-    const end_ms = ends_ms[spell] as number;
+    const end_ms = (day.spells[spell] as Spell).to_ms;
     const sum = upTo_g_m2[spell] as number;
     if (at_ms < end_ms) {
       return at_ms <= from_ms ? before : before + ((sum - before) * (at_ms - from_ms)) / (end_ms - from_ms);

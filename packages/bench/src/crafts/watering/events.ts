@@ -13,6 +13,7 @@ import {
 } from "@sillwood/science/water";
 import type { Effect } from "../../book/effects.ts";
 import type { Sight } from "../craft.ts";
+import { booked, changed } from "./changed.ts";
 import { believing, leafFactorSd, newPotState, surfaceFactorSd, type WaterSlice } from "./slice.ts";
 
 /** Doubt that a trim of a third or more adds to the ln leaf factor. @source air-water sheet F5 (assumption there) */
@@ -38,11 +39,11 @@ export function withEffect(slice: WaterSlice, effect: Effect, sight: Sight): Wat
     case "moved":
       return moved(slice, sight);
     case "medium renewed":
-      return effect.renewed_frac >= NEW_MEDIUM_frac ? { ...slice, fresh: true } : slice;
+      return effect.renewed_frac >= NEW_MEDIUM_frac ? changed(slice, { fresh: true }) : slice;
     case "pot changed":
-      return { ...slice, fresh: true };
+      return changed(slice, { fresh: true });
     case "roots":
-      return effect.kept_frac < FEW_ROOTS_frac ? { ...slice, fresh: true } : slice;
+      return effect.kept_frac < FEW_ROOTS_frac ? changed(slice, { fresh: true }) : slice;
     default:
       return slice;
   }
@@ -55,7 +56,10 @@ function tipped(slice: WaterSlice, volume_mL: number): WaterSlice {
   const before_g = slice.state[DEPLETION] as number;
   const state = withMoreDoubt(shifted(slice.state, DEPLETION, volume_g), DEPLETION, 0.1 * volume_g);
   const lost_g = (state[DEPLETION] as number) - before_g;
-  return { ...slice, state, ledger: { ...slice.ledger, tipped_g: slice.ledger.tipped_g + lost_g } };
+  return changed(slice, {
+    state,
+    ledger: booked(slice.ledger, { tipped_g: slice.ledger.tipped_g + lost_g }),
+  });
 }
 
 function trimmed(slice: WaterSlice, kept_frac: number, sight: Sight): WaterSlice {
@@ -63,17 +67,16 @@ function trimmed(slice: WaterSlice, kept_frac: number, sight: Sight): WaterSlice
   const felt = shifted(slice.state, LEAF, (FELT_frac - 1) * Math.log(kept));
   const doubt = TRIM_SD * Math.min(1, (1 - kept) / LARGE_TRIM_frac);
   // The loss itself comes with the leaf area, which the house reads anew after the cut.
-  return { ...believing(slice, withMoreDoubt(felt, LEAF, doubt, leafFactorSd(sight))), trimmed: true };
+  return changed(believing(slice, withMoreDoubt(felt, LEAF, doubt, leafFactorSd(sight))), { trimmed: true });
 }
 
 function moved(slice: WaterSlice, sight: Sight): WaterSlice {
   const leaf = withMoreDoubt(slice.state, LEAF, MOVE_LEAF_SD, leafFactorSd(sight));
-  return {
-    ...slice,
+  return changed(slice, {
     state: withMoreDoubt(leaf, SURFACE, MOVE_SURFACE_SD, surfaceFactorSd()),
     errors: [],
     droopingWet_ms: undefined,
-  };
+  });
 }
 
 /** A new pot record after repotting: what was learned of the old pot, its weight and its store goes. */

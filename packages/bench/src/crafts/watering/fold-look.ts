@@ -1,5 +1,6 @@
 import { chancePast, withLook, withSign } from "@sillwood/science/water";
 import type { Happening, Sight } from "../craft.ts";
+import { changed } from "./changed.ts";
 import { type Looked, type LookKey, lookKeys } from "./kinds.ts";
 import { LOOK_MEANINGS, lookerOf, NOON_FROM_h, NOON_TO_h } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
@@ -14,11 +15,10 @@ const SURELY_WET_frac = 0.8;
 export function withLooked(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
   const data = happening.own?.data as unknown as Looked;
   if (!lookKeys.includes(data.look)) return slice;
-  const seen: WaterSlice = {
-    ...slice,
+  const seen: WaterSlice = changed(slice, {
     at_ms: Math.max(slice.at_ms, happening.at_ms),
     looks: lastFew(slice.looks, { at_ms: happening.at_ms, look: data.look, yes: data.yes }, LOOKS_n),
-  };
+  });
   const marked = data.look === "drooping" ? withDrooping(seen, data.yes, happening) : withRelief(seen, data);
   return tells(marked, data.look, data.yes, happening, sight)
     ? withEye(marked, data.look, data.yes, happening, sight)
@@ -48,19 +48,18 @@ function withEye(
   const dry = meaning.opposite ? !yes : yes;
   if (look === "drooping") return believing(slice, withSign(slice.state, dry, meaning));
   const { by } = happening;
-  return {
-    ...believing(slice, withLook(slice.state, dry, meaning, lookerOf(slice, by))),
+  return changed(believing(slice, withLook(slice.state, dry, meaning, lookerOf(slice, by))), {
     tendedBy: slice.tendedBy ?? by,
     lookDays: { ...slice.lookDays, [happening.by]: sight.dateOf(happening.at_ms) },
-  };
+  });
 }
 
 function withDrooping(slice: WaterSlice, yes: boolean, happening: Happening): WaterSlice {
-  if (!yes) return { ...slice, droopingWet_ms: undefined, wilted_ms: undefined };
+  if (!yes) return changed(slice, { droopingWet_ms: undefined, wilted_ms: undefined });
   const wet = 1 - chancePast(slice.state, WET_UP_TO_frac);
   return wet > SURELY_WET_frac
-    ? { ...slice, droopingWet_ms: happening.at_ms }
-    : { ...slice, wilted_ms: happening.at_ms };
+    ? changed(slice, { droopingWet_ms: happening.at_ms })
+    : changed(slice, { wilted_ms: happening.at_ms });
 }
 
 /** A pot found light or dry after all was not drowned; one found heavy or wet while it hangs is. */
@@ -68,11 +67,11 @@ function withRelief(slice: WaterSlice, data: Looked): WaterSlice {
   const opposite = LOOK_MEANINGS[data.look].opposite === true;
   const foundDry = opposite ? !data.yes : data.yes;
   if (slice.droopingWet_ms !== undefined && foundDry && data.look === "light") {
-    return { ...slice, droopingWet_ms: undefined, wilted_ms: slice.droopingWet_ms };
+    return changed(slice, { droopingWet_ms: undefined, wilted_ms: slice.droopingWet_ms });
   }
   const hung = slice.wilted_ms;
   if (hung !== undefined && !foundDry && (data.look === "heavy" || data.look === "wet")) {
-    return { ...slice, droopingWet_ms: hung, wilted_ms: undefined };
+    return changed(slice, { droopingWet_ms: hung, wilted_ms: undefined });
   }
   return slice;
 }

@@ -1,6 +1,7 @@
 import { CAPACITY, DEPLETION, meanOf, sdOf, withLook, withPour } from "@sillwood/science/water";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Happening, Sight } from "../craft.ts";
+import { booked, changed } from "./changed.ts";
 import { isHabit } from "./habit.ts";
 import { lookerOf, POURED_WITHOUT_LOOK } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
@@ -43,19 +44,17 @@ export function withWatering(
   };
   const date = sight.dateOf(happening.at_ms);
   const wetted = water.drained === "yes" || sdOf(poured.state, DEPLETION) < 0.06 * capacity_g;
-  return {
-    ...asked,
+  return changed(asked, {
     at_ms: Math.max(asked.at_ms, happening.at_ms),
     state: poured.state,
     surfaceLost_mm: wetted
       ? 0
       : Math.max(0, asked.surfaceLost_mm - poured.kept_g / (1000 * rimArea_m2(sight.plant.pot ?? USUAL_POT))),
-    ledger: {
-      ...ledger,
+    ledger: booked(ledger, {
       poured_g: ledger.poured_g + water.volume_mL,
       drained_g: ledger.drained_g + poured.drained_g,
       putRight_g: ledger.putRight_g + (change_g + poured.kept_g),
-    },
+    }),
     seen: wetted ? { at_ms: happening.at_ms, used_g: ledger.used_g } : asked.seen,
     pours: lastFew(asked.pours, pour, POURS_n),
     demandSincePour_g: 0,
@@ -75,7 +74,7 @@ export function withWatering(
             PROBLEMS_n,
           )
         : asked.problems,
-  };
+  });
 }
 
 /** What of a pour can be used, whatever was written. */
@@ -92,9 +91,8 @@ function withPourAsLook(slice: WaterSlice, happening: Happening, sight: Sight): 
   const date = sight.dateOf(happening.at_ms);
   const { by } = happening;
   if (slice.lookDays[by] === date || isHabit(slice.pours, by)) return slice;
-  return {
-    ...believing(slice, withLook(slice.state, true, POURED_WITHOUT_LOOK, lookerOf(slice, by))),
+  return changed(believing(slice, withLook(slice.state, true, POURED_WITHOUT_LOOK, lookerOf(slice, by))), {
     tendedBy: slice.tendedBy ?? by,
     lookDays: { ...slice.lookDays, [by]: date },
-  };
+  });
 }

@@ -13,6 +13,7 @@ import {
   withMoreDoubt,
 } from "@sillwood/science/water";
 import type { Happening, Sight } from "../craft.ts";
+import { changed } from "./changed.ts";
 import type { Weighed } from "./kinds.ts";
 import { believing, lastFew, type WaterProblem, type WaterSlice } from "./slice.ts";
 
@@ -50,7 +51,7 @@ const MONTH_ms = 30 * 86_400_000;
 /** A weight (F4): c - D seen through the scale; a surprising one is held and not used. */
 export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
   const data = happening.own?.data as unknown as Weighed;
-  const at = { ...slice, at_ms: Math.max(slice.at_ms, happening.at_ms) };
+  const at = changed(slice, { at_ms: Math.max(slice.at_ms, happening.at_ms) });
   const told = withState(at, data, happening.at_ms);
   const sd_g = Math.max(sight.assumed("scaleStep_g"), SCALE_SD_frac * data.weight_g);
   const sum = data.state === "at lasting wilt" ? WEIGHT_AT_WILT : WEIGHT;
@@ -78,8 +79,7 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
     state: data.state,
     used: true,
   };
-  return {
-    ...next,
+  return changed(next, {
     surprise:
       data.state === "as found"
         ? SURPRISE_MEMORY * told.surprise + (1 - SURPRISE_MEMORY) * Math.min(MOST_SURPRISE, surprise ** 2)
@@ -99,7 +99,7 @@ export function withWeighing(slice: WaterSlice, happening: Happening, sight: Sig
         )
       : told.errors,
     problems: problemsWith(told, happening, data),
-  };
+  });
 }
 
 /**
@@ -135,14 +135,13 @@ function withState(slice: WaterSlice, data: Weighed, at_ms: number): WaterSlice 
       );
       return believing(slice, told.state);
     }
-    return {
-      ...believing(slice, setAnew(slice.state, DEPLETION, drainedBelief(slice.state))),
+    return changed(believing(slice, setAnew(slice.state, DEPLETION, drainedBelief(slice.state))), {
       surfaceLost_mm: 0,
-    };
+    });
   }
   if (data.state === "at lasting wilt") {
     const wilted = measured(slice.state, AT_WILT, 0, WILT_SD_frac * capacity_g);
-    return { ...believing(slice, wilted.state), capacityFrom: "dry-down" };
+    return changed(believing(slice, wilted.state), { capacityFrom: "dry-down" });
   }
   return slice;
 }
@@ -157,8 +156,7 @@ function withHeld(
   const expected_g = data.weight_g - seen.innovation;
   const band = { low_g: expected_g - 1.2816 * sd_g, high_g: expected_g + 1.2816 * sd_g };
   const of = { entry: happening.entry, at_ms: happening.at_ms };
-  return {
-    ...slice,
+  return changed(slice, {
     held: lastFew(slice.held, { ...of, weight_g: data.weight_g, ...band }, HELD_n),
     weights: lastFew(
       slice.weights,
@@ -170,7 +168,7 @@ function withHeld(
       { ...of, what: "held weight", weight_g: data.weight_g, ...band },
       PROBLEMS_n,
     ),
-  };
+  });
 }
 
 /** Wrong-looking weights that are used all the same (air-water sheet, bad input). */

@@ -1,4 +1,5 @@
 import type { Happening, Sight } from "../craft.ts";
+import { changed } from "./changed.ts";
 import { begunAnew, withEffect } from "./events.ts";
 import { withLooked } from "./fold-look.ts";
 import { withWatering } from "./fold-watering.ts";
@@ -43,7 +44,7 @@ function guarded(slice: WaterSlice, happening: Happening, fold: () => WaterSlice
       : typeof data.look === "string" && typeof data.yes === "boolean");
   if (readable) return fold();
   const problem = { entry: happening.entry, at_ms: happening.at_ms, what: "cannot be read" as const };
-  return { ...slice, problems: lastFew(slice.problems, problem, PROBLEMS_n) };
+  return changed(slice, { problems: lastFew(slice.problems, problem, PROBLEMS_n) });
 }
 
 function withVisit(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
@@ -52,5 +53,5 @@ function withVisit(slice: WaterSlice, happening: Happening, sight: Sight): Water
   const poured = slice.pours.some((pour) => sight.dateOf(pour.at_ms) === date);
   if (known || poured || slice.lookDays[happening.by] === date) return slice;
   const visit = { at_ms: happening.at_ms, by: happening.by, date, used_g: slice.ledger.used_g };
-  return { ...slice, visits: lastFew(slice.visits, visit, VISITS_n) };
+  return changed(slice, { visits: lastFew(slice.visits, visit, VISITS_n) });
 }

@@ -18,6 +18,7 @@ import type { AirDay } from "../../places/ahead.ts";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Outward, Sight } from "../craft.ts";
 import { demandOf, surfaceLayer, TOP_ROOTS_frac } from "./advance.ts";
+import { changed } from "./changed.ts";
 import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
@@ -84,7 +85,9 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
   const flowering = isFlowering(sight);
   const threshold_frac = sight.assumed(flowering ? "waterAtFlowering_frac" : "waterAt_frac");
   const rim_m2 = rimArea_m2(sight.plant.pot ?? USUAL_POT);
-  const believed = whatIf.state ? { ...at, state: whatIf.state, surfaceLost_mm: 0 } : withPool(at, pooled);
+  const believed = whatIf.state
+    ? changed(at, { state: whatIf.state, surfaceLost_mm: 0 })
+    : withPool(at, pooled);
   const draws = dryDownDraws({
     state: believed.state,
     days,
@@ -120,7 +123,7 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
 function withPool(slice: WaterSlice, pooled: Pooled): WaterSlice {
   if (pooled.ln === 0 || slice.seen === undefined) return slice;
   const used_g = Math.max(0, slice.ledger.used_g - slice.seen.used_g);
-  return { ...slice, state: shifted(slice.state, DEPLETION, (Math.exp(pooled.ln) - 1) * used_g) };
+  return changed(slice, { state: shifted(slice.state, DEPLETION, (Math.exp(pooled.ln) - 1) * used_g) });
 }
 
 function daysAhead(

@@ -3,6 +3,7 @@ import { DEPLETION, EYE_SD_frac, potState } from "@sillwood/science/water";
 import type { EntryId, PersonId } from "../../book/entry.ts";
 import { mediumVolume_mL, USUAL_POT } from "../../plants/pot.ts";
 import type { Sight } from "../craft.ts";
+import { booked, changed } from "./changed.ts";
 
 /** Everything the craft keeps of one pot: small, plain and immutable, since it is checkpointed. */
 export interface WaterSlice {
@@ -216,8 +217,11 @@ export function startSlice(sight: Sight): WaterSlice {
 /** The same slice with another belief of the pot; what that changes in the depletion is written down as put right. */
 export function believing(slice: WaterSlice, state: PotState): WaterSlice {
   const change_g = (state[DEPLETION] as number) - (slice.state[DEPLETION] as number);
-  if (change_g === 0) return { ...slice, state };
-  return { ...slice, state, ledger: { ...slice.ledger, putRight_g: slice.ledger.putRight_g + change_g } };
+  if (change_g === 0) return changed(slice, { state });
+  return changed(slice, {
+    state,
+    ledger: booked(slice.ledger, { putRight_g: slice.ledger.putRight_g + change_g }),
+  });
 }
 
 /** The last few of a list with one more at the end. */
