@@ -33,6 +33,7 @@ export function Frame({ where, beside, children, keys, strip = true, list, page 
   useEffect(() => {
     pageChanged();
     reading.current?.scrollTo(0, 0);
+    reading.current?.parentElement?.scrollTo(0, 0);
     if (first.current) heading.current?.focus({ preventScroll: true });
     first.current = false;
   }, [page]);

@@ -10,6 +10,7 @@ import { useWords } from "../../words/words.ts";
 import { write } from "../last-line.ts";
 import { useSay } from "../say.ts";
 import { lineOf } from "../walk/acts.ts";
+import styles from "./round-screen.module.css";
 
 /** Who holds which task, why, and from when it is free. */
 export function HeldRow({ held }: { readonly held: readonly Held[] }) {
@@ -75,25 +76,20 @@ function Anyway({ held: { task } }: { readonly held: Held }) {
 export function MovedRow({ round }: { readonly round: Round }) {
   const { round: words } = useWords();
   const say = useSay();
-  const slip = useSlip();
   const moved = round.benches.flatMap(({ spots }) =>
     spots.flatMap(({ number, moved: tasks }) => tasks.map((task) => ({ number: number ?? "", task }))),
   );
   if (moved.length === 0) return null;
   return (
-    <>
+    <section className={styles["part"]}>
+      <h2>{words.movedOn(moved.length)}</h2>
       <Ledger>
-        <Row onOpen={slip.open}>{words.movedOn(moved.length)}</Row>
+        {moved.map(({ number, task }) => (
+          <Row key={task.id}>
+            {words.movedRow(number, lineOf(task), say.day(task.latest_ms, round.now_ms))}
+          </Row>
+        ))}
       </Ledger>
-      <Slip slip={slip} title={words.movedTitle}>
-        <Ledger>
-          {moved.map(({ number, task }) => (
-            <Row key={task.id}>
-              {words.movedRow(number, lineOf(task), say.day(task.latest_ms, round.now_ms))}
-            </Row>
-          ))}
-        </Ledger>
-      </Slip>
-    </>
+    </section>
   );
 }

@@ -22,7 +22,6 @@ export const round: (typeof en)["round"] = {
   heldBy: (by, work, why) => `${work}, zurückgehalten von ${by}: ${why}`,
   heldUntil: (day) => `ab ${day}`,
   movedOn: (count_n) => `${count_n} können warten: bis wann`,
-  movedTitle: "Kann warten",
   movedRow: (number, said, latest) => `${number} ${said}: spätestens ${latest}`,
   beforeYouGo: "Bevor du gehst",
   worth: "Lohnt sich",

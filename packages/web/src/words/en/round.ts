@@ -22,7 +22,6 @@ export const round = {
   heldBy: (by: string, work: string, why: string) => `${work} held by ${by}: ${why}`,
   heldUntil: (day: string) => `from ${day}`,
   movedOn: (count_n: number) => `Can wait ${count_n}: until when`,
-  movedTitle: "Can wait",
   movedRow: (number: string, said: string, latest: string) => `${number} ${said}: ${latest} at the latest`,
   beforeYouGo: "Before you go",
   worth: "Worth it",
