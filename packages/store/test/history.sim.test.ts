@@ -28,9 +28,12 @@ const mixes: Record<string, Faults> = {
 };
 const SEEDS_n = 60;
 
+/** Fixed in `npm test`; `npm run soak` starts elsewhere. */
+const FIRST_SEED = Number(process.env["SILLWOOD_SEED"] ?? 1);
+
 async function failingSeeds(faults: Faults, seeds_n: number): Promise<string[]> {
   const failing: string[] = [];
-  for (let seed = 1; seed <= seeds_n; seed++) {
+  for (let seed = FIRST_SEED; seed < FIRST_SEED + seeds_n; seed++) {
     const { held, lost, log } = await playHistory(seed, faults);
     if (new Set(held).size !== 1 || lost.length > 0)
       failing.push(`seed ${seed}: ${new Set(held).size} different books, lost ${lost}\n${log.join("\n")}`);

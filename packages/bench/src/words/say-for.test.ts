@@ -35,7 +35,7 @@ describe("how amounts are said", () => {
           for (const said of [say.volume(value), say.mass(value), say.length(value), say.minutes(value)])
             expect(said).not.toMatch(/NaN|undefined|Infinity/);
       }),
-      { seed: 5 },
+      {},
     );
   });
 });
