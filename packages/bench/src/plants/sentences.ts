@@ -65,7 +65,8 @@ const english = (say: Say): PlantSentences => ({
     say.list([
       `brought in, ${HABIT_WORDS.en[data.habit]}`,
       ...(data.pot ? [`pot ${potSaid(data.pot, say)}`] : []),
-      MEDIUM_WORDS.en[data.medium],
+      // An entry may leave out what has a default; it is kept as it was written.
+      MEDIUM_WORDS.en[data.medium ?? "unknown"],
       ...(data.spot ? [`on ${say.name(data.spot)}`] : []),
     ]),
   numbered: (number) => `has the number ${number} now`,
@@ -101,7 +102,7 @@ const german = (say: Say): PlantSentences => ({
     say.list([
       `aufgenommen, ${HABIT_WORDS.de[data.habit]}`,
       ...(data.pot ? [`Topf ${potSaid(data.pot, say)}`] : []),
-      MEDIUM_WORDS.de[data.medium],
+      MEDIUM_WORDS.de[data.medium ?? "unknown"],
       ...(data.spot ? [`auf ${say.name(data.spot)}`] : []),
     ]),
   numbered: (number) => `hat jetzt die Nummer ${number}`,
