@@ -33,6 +33,7 @@ export function NewThing() {
     setData({
       ...(kind === "plant.brought" ? { number: house.highest + 1 } : {}),
       ...(keys.has("habit") ? { habit: "unknown" } : {}),
+      ...(keys.has("medium") ? { medium: "unknown" } : {}),
       ...(keys.has("currency") ? { currency: house.site.currency } : {}),
     });
   }, [data, shape, house, kind]);
