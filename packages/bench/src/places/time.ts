@@ -50,6 +50,7 @@ export function calendarOf(zone: string): Calendar {
     throw new Error("Temporal is missing: load temporal-polyfill/global before the engine starts");
   const midnights = new Map<number, number>();
   const dates = new Map<number, string>();
+  const hours = new Map<string, number>();
   const midnightOfDay = (day_n: number): number => {
     let at_ms = midnights.get(day_n);
     if (at_ms === undefined) {
@@ -79,12 +80,18 @@ export function calendarOf(zone: string): Calendar {
     midnight_ms: (date) => midnightOfDay(dayNumber(date)),
     nextMidnight_ms: (at_ms) => midnightOfDay(dayOf(at_ms) + 1),
     hour_ms: (date, hour_h) => {
+      const known_ms = hours.get(`${date} ${hour_h}`);
+      if (known_ms !== undefined) return known_ms;
       const time = Temporal.PlainTime.from({
         hour: Math.floor(hour_h),
         minute: Math.round((hour_h % 1) * 60),
       });
-      return Temporal.PlainDate.from(date).toZonedDateTime({ timeZone: zone, plainTime: time })
-        .epochMilliseconds;
+      const at_ms = Temporal.PlainDate.from(date).toZonedDateTime({
+        timeZone: zone,
+        plainTime: time,
+      }).epochMilliseconds;
+      hours.set(`${date} ${hour_h}`, at_ms);
+      return at_ms;
     },
   };
   // Asking once proves the zone.

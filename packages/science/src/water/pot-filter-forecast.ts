@@ -1,5 +1,13 @@
 import type { Generator } from "../chance/index.ts";
-import { drawState, normalScore, spreadOf } from "./pot-filter-draws.ts";
+import {
+  drawState,
+  EVEN_SCORES_n,
+  evenScores,
+  FIRST_DAY_SCORE,
+  normalScore,
+  spreadOf,
+  THRESHOLD_SCORE,
+} from "./pot-filter-draws.ts";
 import { CAPACITY, DEPLETION, LEAF, type PotState, SURFACE } from "./pot-filter-state.ts";
 
 /** How a bare surface dries: water lost from its top layer freely, and in all, mm. */
@@ -97,6 +105,8 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
   const { state, draws_n, chance, horizon_d } = dryDown;
   const lower = spreadOf(state);
   const drawn = new Float64Array(7);
+  const scores = new Float64Array(EVEN_SCORES_n);
+  const nextScores = evenScores(chance);
   const dry_d = new Float64Array(draws_n);
   const wilt_d = new Float64Array(draws_n);
   const use_g = new Float64Array(draws_n);
@@ -107,9 +117,10 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
   );
   const found = { dry_d: 0, wilt_d: 0, use_g: 0 };
   for (let draw = 0; draw < draws_n; draw++) {
-    drawState(state, lower, chance, drawn);
+    nextScores(scores);
+    drawState(state, lower, scores, drawn);
     drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, LEAST_CAPACITY_frac * (state[CAPACITY] as number));
-    dryOnce(dryDown, drawn, draw < fanDraws_n ? held_g : [], draw, found);
+    dryOnce(dryDown, drawn, scores, draw < fanDraws_n ? held_g : [], draw, found);
     dry_d[draw] = Math.min(horizon_d, found.dry_d);
     wilt_d[draw] = Math.min(horizon_d, found.wilt_d);
     use_g[draw] = found.use_g;
@@ -125,13 +136,15 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
 function dryOnce(
   dryDown: DryDown,
   drawn: Float64Array,
+  scores: Float64Array,
   held_g: readonly Float64Array[],
   draw: number,
   found: { dry_d: number; wilt_d: number; use_g: number },
 ): void {
   const { days, chance, horizon_d, surface, stressFrom_frac } = dryDown;
   const W = drawn[CAPACITY] as number;
-  const dry_g = dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * normalScore(chance));
+  const dry_g =
+    dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * (scores[THRESHOLD_SCORE] as number));
   const wilt_g = dryDown.wilt_frac * W;
   const surfaceFactor = Math.exp(drawn[SURFACE] as number);
   const carried = Math.sqrt(1 - DAY_TO_DAY ** 2);
@@ -140,7 +153,7 @@ function dryOnce(
   let D = Math.max(0, Math.min(DRIEST_frac * W, drawn[DEPLETION] as number));
   let leafLn = drawn[LEAF] as number;
   let lost_mm = surface.lost_mm;
-  let error = normalScore(chance);
+  let error = scores[FIRST_DAY_SCORE] as number;
   let elapsed_d = 0;
   let used_g = 0;
   let usedOver_d = 0;

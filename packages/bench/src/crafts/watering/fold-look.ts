@@ -57,7 +57,8 @@ function withEye(
 function withDrooping(slice: WaterSlice, yes: boolean, happening: Happening): WaterSlice {
   if (!yes) return changed(slice, { droopingWet_ms: undefined, wilted_ms: undefined });
   const wet = 1 - chancePast(slice.state, WET_UP_TO_frac);
-  return wet > SURELY_WET_frac
+  // What hangs from wet roots goes on hanging from them until it stands or the pot is found light.
+  return wet > SURELY_WET_frac || slice.droopingWet_ms !== undefined
     ? changed(slice, { droopingWet_ms: happening.at_ms })
     : changed(slice, { wilted_ms: happening.at_ms });
 }

@@ -23,7 +23,7 @@ import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
 
-const DRAWS_n = 500;
+const DRAWS_n = 256;
 export const HORIZON_d = 60;
 /** The chart's fan: enough draws for its quantiles, as many days as the day line. */
 const FAN = { draws_n: 200, days_n: 14 };
@@ -74,7 +74,7 @@ export interface WhatIf {
   readonly demand_frac?: number;
 }
 
-/** Forecast of one pot from its slice: 500 dry-downs drawn over the air and light ahead. */
+/** Forecast of one pot from its slice: 256 dry-downs drawn evenly over the air and light ahead. */
 export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {}): WaterForecast {
   const { now_ms } = sight;
   const at = carriedTo(slice, sight, now_ms);

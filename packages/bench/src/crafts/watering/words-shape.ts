@@ -74,7 +74,7 @@ export interface WorkingWords {
   readonly fullPot: string;
   readonly perDay: string;
   readonly days: string;
-  readonly drawn: string;
+  drawn(draws_n: number): string;
   readonly thresholdDry: string;
   readonly thresholdFlowering: string;
   readonly notSeen: string;

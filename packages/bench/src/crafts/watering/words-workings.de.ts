@@ -27,7 +27,8 @@ export function workingsGerman(say: Say): WorkingWords {
     fullPot: "gerade abgetropft",
     perDay: "am Tag",
     days: "Tage",
-    drawn: "500 Austrocknungen gezogen, mit dem Zweifel an jeder Zutat; die Spanne hält 8 von 10",
+    drawn: (draws_n) =>
+      `${draws_n} Austrocknungen gezogen, mit dem Zweifel an jeder Zutat; die Spanne hält 8 von 10`,
     thresholdDry: "unsere Annahme für eine Pflanze, die zwischen den Güssen trocken werden darf",
     thresholdFlowering: "unsere Annahme, solange sie blüht oder Früchte füllt",
     notSeen: "hier nie gewogen oder gegossen: geraten zwischen nass und trocken",

@@ -27,7 +27,7 @@ export function workingsEnglish(say: Say): WorkingWords {
     fullPot: "just drained",
     perDay: "a day",
     days: "days",
-    drawn: "500 dry-downs drawn with the doubts of every input; the range holds 8 of 10",
+    drawn: (draws_n) => `${draws_n} dry-downs drawn with the doubts of every input; the range holds 8 of 10`,
     thresholdDry: "our assumption for a plant that is let dry between waterings",
     thresholdFlowering: "our assumption while it flowers or fills fruit",
     notSeen: "never weighed or watered here: a guess between wet and dry",

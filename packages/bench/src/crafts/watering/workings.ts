@@ -296,7 +296,7 @@ function whenWorking(
     source: words.sourceDate,
     movesMost: movesMost(forecast, middle_d, sight),
     notes: [
-      words.drawn,
+      words.drawn(forecast.draws.dry_d.length),
       forecast.flowering ? words.thresholdFlowering : words.thresholdDry,
       words.chance(decision.chanceBeforeNext_frac),
     ],
