@@ -19,6 +19,8 @@ export interface Call {
   readonly language: Language;
   readonly units: UnitSystem;
   readonly json: boolean;
+  /** Shows the answer of a verb that goes on running: its object or its text. */
+  ready(json: Outcome["json"], text: string): void;
 }
 
 /** What a command answers: one object for programs, one text for people, always both made from the same page. */
@@ -27,6 +29,8 @@ export interface Outcome {
   readonly text: string;
   /** 1 when some of the data had problems though the rest was done. */
   readonly code?: 0 | 1;
+  /** Whether the answer was shown already, by a verb that went on running. */
+  readonly shown?: boolean;
   /** For the error stream. */
   readonly complaints?: readonly string[];
 }

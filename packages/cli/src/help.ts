@@ -1,6 +1,7 @@
 import type { Command, OptionShapes } from "./command.ts";
 import { commonOptions } from "./common-options.ts";
-import { columns } from "./text/columns.ts";
+import { columns, widthOf } from "./text/columns.ts";
+import { wrap } from "./text/wrap.ts";
 
 /** All verbs at a glance. */
 export function overview(commands: readonly Command[]): string {
@@ -22,10 +23,10 @@ export function overview(commands: readonly Command[]): string {
 /** The page of one verb. */
 export function helpOf({ verb, what, usage, help, options, example }: Command): string {
   return [
-    `sillwood ${verb}: ${what}`,
+    ...wrap(`sillwood ${verb}: ${what}`, WIDTH_n, 0, 2),
     "",
-    ...usage.map((line) => `  sillwood ${verb}${line ? ` ${line}` : ""}`),
-    ...(help.length > 0 ? ["", ...help] : []),
+    ...usage.flatMap((line) => wrap(`sillwood ${verb}${line ? ` ${line}` : ""}`, WIDTH_n, 2, 6)),
+    ...(help.length > 0 ? ["", ...wrap(help.join(" "), WIDTH_n)] : []),
     ...(Object.keys(options).length > 0 ? ["", "Options:", ...optionLines(options)] : []),
     "",
     "Options of every verb:",
@@ -39,11 +40,17 @@ export function helpOf({ verb, what, usage, help, options, example }: Command): 
   ].join("\n");
 }
 
-const optionLines = (options: OptionShapes): string[] =>
-  columns(
-    Object.entries(options).map(([name, { value, short, what }]) => [
-      `--${name}${value ? ` ${value}` : ""}${short ? `, -${short}` : ""}`,
-      what,
-    ]),
-    { indent_n: 2 },
+/** Width of a help page: it is read on every screen. */
+const WIDTH_n = 80;
+
+/** Options in two columns; what is long goes on under its own column. */
+function optionLines(options: OptionShapes): string[] {
+  const names = Object.entries(options).map(
+    ([name, { value, short }]) => `--${name}${value ? ` ${value}` : ""}${short ? `, -${short}` : ""}`,
   );
+  const indent_n = 4 + Math.max(...names.map(widthOf));
+  return Object.values(options).flatMap(({ what }, i) => {
+    const [first = "", ...more] = wrap(what, WIDTH_n, indent_n);
+    return [`  ${(names[i] as string).padEnd(indent_n - 2)}${first.trimStart()}`, ...more];
+  });
+}

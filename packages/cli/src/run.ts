@@ -71,6 +71,7 @@ function callOf(command: Command, args: readonly string[], around: Surroundings)
       "units",
     ),
     json: values["json"] === true,
+    ready: (json, text) => show({ json, text }, command, values["json"] === true, around),
   };
 }
 
@@ -87,11 +88,12 @@ function oneOf<Value extends string>(given: unknown, allowed: readonly Value[], 
 }
 
 function show(
-  { json, text, complaints = [] }: Outcome,
+  { json, text, complaints = [], shown }: Outcome,
   command: Command,
   asJson: boolean,
   around: Surroundings,
 ) {
+  if (shown) return;
   if (asJson) around.out(`${JSON.stringify({ sillwood: JSON_VERSION, verb: command.verb, ...json })}\n`);
   else if (text !== "") around.out(text.endsWith("\n") ? text : `${text}\n`);
   for (const line of complaints) around.err(`${line}\n`);

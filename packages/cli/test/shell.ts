@@ -12,8 +12,20 @@ export function shell(start_ms = Date.UTC(2026, 2, 12, 8)) {
     dice = (Math.imul(dice, 1_664_525) + 1_013_904_223) >>> 0;
     return dice / 4_294_967_296;
   };
+  const around = {
+    now_ms: () => now_ms,
+    random,
+    env: {},
+    cwd: home,
+    home,
+    zone: "Europe/Berlin",
+    columns_n: 80,
+    input: async () => "",
+    stopped: async () => undefined,
+  };
   return {
     home,
+    around,
     at(ms: number) {
       now_ms = ms;
     },
@@ -31,15 +43,7 @@ export function shell(start_ms = Date.UTC(2026, 2, 12, 8)) {
         err: (text) => {
           err += text;
         },
-        now_ms: () => now_ms,
-        random,
-        env: {},
-        cwd: home,
-        home,
-        zone: "Europe/Berlin",
-        columns_n: 80,
-        input: async () => "",
-        stopped: async () => undefined,
+        ...around,
       });
       return { code, out, err, json: <Shape = Record<string, unknown>>() => JSON.parse(out) as Shape };
     },

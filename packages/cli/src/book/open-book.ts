@@ -8,15 +8,20 @@ import { dataError } from "../errors.ts";
 import type { BookPlace } from "./place.ts";
 import { placeSaid } from "./place.ts";
 
+/** @throws DataError when there is no book in a file: a slip in a name must not found a new one */
+export function mustExist(place: BookPlace): void {
+  if (place.engine === "postgres" || existsSync(place.path)) return;
+  throw dataError(
+    "book",
+    `there is no book at ${placeSaid(place)}. The first entry makes it: sillwood enter plant.brought new habit=thin. ` +
+      "To look around first: sillwood open --demo",
+  );
+}
+
 /** Opens for reading: also while the house has the book open. */
 export async function openForReading(place: BookPlace): Promise<ReadStore> {
   if (place.engine === "postgres") return readPostgres(place);
-  if (!existsSync(place.path))
-    throw dataError(
-      "book",
-      `there is no book at ${placeSaid(place)}. The first entry makes it: sillwood enter plant.brought new habit=thin. ` +
-        "To look around first: sillwood open --demo",
-    );
+  mustExist(place);
   return readSqlite(place.path);
 }
 

@@ -19,7 +19,7 @@ import { deviceId } from "./device.ts";
 import { houseStore, type WriteStore } from "./house-store.ts";
 import { gate, kinds } from "./kinds.ts";
 import { addSeriesFiles, emptyLedger, type LoadOptions, loadPresent, readEntries } from "./load-book.ts";
-import { houseAddress, openForReading, openForWriting } from "./open-book.ts";
+import { houseAddress, mustExist, openForReading, openForWriting } from "./open-book.ts";
 import { type BookPlace, placeOf } from "./place.ts";
 import { founding, writerOf } from "./writer.ts";
 
@@ -120,6 +120,8 @@ export async function withBook<Result>(
   whole = false,
 ): Promise<Result> {
   const place = placeOf(call);
+  // What puts an entry right needs a book that has it.
+  if (whole) mustExist(place);
   const { reading, writer, close } = await openBoth(place, call);
   try {
     const { ledger, clock } = await loadPresent(reading, loadOptions(call, whole));

@@ -64,7 +64,7 @@ function isoInstant(parts: RegExpExecArray, text: string, calendar: Calendar): n
   const [, date = "", hour, minute, second, zone] = parts;
   if (!isRealDate(date)) return undefined;
   if (zone !== undefined) {
-    const at_ms = Date.parse(text.replace(" ", "T"));
+    const at_ms = Date.parse(text.replace(" ", "T").replace(/T(\d):/, "T0$1:"));
     return Number.isFinite(at_ms) ? at_ms : undefined;
   }
   return hour === undefined

@@ -23,7 +23,7 @@ export const book: Command = {
   what: "the log; put right or withdraw; export, import, verify, back up",
   usage: [
     "log [PLANT] [--craft NAME] [--by WHO] [--from DAY] [--to DAY] [--most N]",
-    "correct ENTRY key=value ...",
+    "correct ENTRY... key=value ...",
     "withdraw|restore ENTRY...",
     "export FOLDER",
     "import FOLDER|FILE.ndjson",

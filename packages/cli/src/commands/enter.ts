@@ -49,7 +49,7 @@ export const enter: Command = {
   ],
   example: [
     "sillwood enter plant.brought new habit=thin pot=12x9 medium=spongy window=S",
-    'sillwood enter watering.watered 127 128 volume=180 drained=yes when="yesterday 8:00"',
+    'sillwood enter watered 127 128 volume=180mL when="yesterday 8:00"',
   ],
   async run(call) {
     if (call.options["list"] === true) return list(call);

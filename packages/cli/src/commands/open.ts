@@ -1,4 +1,5 @@
 import { existsSync } from "node:fs";
+import { type AddressInfo, createServer } from "node:net";
 import { fileURLToPath } from "node:url";
 import { createApp } from "@sillwood/server/app";
 import { ListenError, listen } from "@sillwood/server/listen";
@@ -33,7 +34,7 @@ export const open: Command = {
   async run(call) {
     if (call.words.length > 0)
       throw new UsageError(`open takes no words, only options: ${call.words[0]?.slice(0, 60)}.`);
-    const port = portOf(call);
+    const port = await freePort(portOf(call));
     if (call.options["demo"] === true && call.options["book"] !== undefined)
       throw new UsageError("--demo and --book name two books; choose one.");
     const place: BookPlace =
@@ -51,26 +52,39 @@ export const open: Command = {
         if (error instanceof ListenError) throw dataError("port", error.message, port);
         throw error;
       });
+      const stopped = call.around.stopped();
+      // One month of one device each start: the whole book comes round without anybody waiting for it.
+      const { damaged } = await store.verify("next");
       const count_n = await store.count_n();
-      call.around.out(
+      const json = { book: placeSaid(place), entries_n: count_n, address: `${listening.url}/` };
+      call.ready(
+        json,
         `${placeSaid(place)}: ${count_n} ${count_n === 1 ? "entry" : "entries"}.\n` +
           `Open in a browser on this computer:\n${listening.url}/\n` +
           (webDir === undefined
             ? "The app is not built: npm run build. Programs are served all the same.\n"
             : "Ctrl+C stops it.\n"),
       );
-      // One month of one device each start: the whole book is looked through without anybody waiting for it.
-      const { damaged } = await store.verify("next");
       if (damaged.length > 0)
         call.around.err(`${damaged.length} damaged entries wait for a good copy from another device.\n`);
-      await call.around.stopped();
+      await stopped;
       await listening.close();
-      return { json: { book: placeSaid(place), entries_n: count_n, address: `${listening.url}/` }, text: "" };
+      return { json, text: "", shown: true };
     } finally {
       await store.close();
     }
   },
 };
+
+/** The port itself; for 0 one that is free just now, so that the book's lock can name the address from the first moment. */
+async function freePort(port: number): Promise<number> {
+  if (port !== 0) return port;
+  const server = createServer();
+  await new Promise<void>((resolve) => server.listen(0, "127.0.0.1", resolve));
+  const { port: free } = server.address() as AddressInfo;
+  await new Promise((resolve) => server.close(resolve));
+  return free;
+}
 
 function portOf(call: Call): number {
   const typed = textOption(call, "port");

@@ -1,11 +1,10 @@
-import { createHash } from "node:crypto";
-import { type ListKind, type ListPreview, listColumns, readList } from "@sillwood/bench/pages";
-import { type NewFile, withBook } from "../book/session.ts";
+import { type ListKind, listColumns } from "@sillwood/bench/pages";
+import { withBook } from "../book/session.ts";
 import { type Call, type Command, type Outcome, textOption } from "../command.ts";
-import { DataError, dataError, type Trouble, troubleLine, UsageError } from "../errors.ts";
+import { DataError, troubleLine, UsageError } from "../errors.ts";
+import { type Gathered, gather } from "../reading/gather.ts";
 import { columns } from "../text/columns.ts";
 import { readCsv } from "../text/csv.ts";
-import { findThing } from "../typed/find-thing.ts";
 import { textOf } from "./enter.ts";
 
 const KINDS: readonly ListKind[] = ["plants", "weighings", "logger", "weather"];
@@ -15,7 +14,7 @@ export const read: Command = {
   verb: "read",
   what: "read a list: plants, weighings, a logger's file, a weather record",
   usage: [
-    "plants|weighings|logger|weather FILE.csv [--map ours=theirs,...] [--bench NAME] [--keep]",
+    "plants|weighings|logger|weather FILE.csv [--map ours=theirs,...] [--keep]",
     "plants|weighings|logger|weather --columns",
   ],
   options: {
@@ -25,12 +24,15 @@ export const read: Command = {
       value: "NAME",
       what: "where a logger stood, or plants stand whose row names no bench",
     },
+    plant: { type: "string", value: "PLANT", what: "whose weights they are, where no column says so" },
     keep: { type: "boolean", what: "write it; without this only the preview is shown" },
     columns: { type: "boolean", what: "our words for the columns" },
   },
   help: [
-    "Shows ten rows as they will stand and every error by line and column. Nothing is written before",
-    "--keep, and nothing at all while there is an error. FILE may be - for the input.",
+    "Shows ten rows as they will stand and every error by line and column. Nothing is written",
+    "before --keep, and nothing at all while there is an error. FILE may be - for the input.",
+    "Units are read from headers and cells: Temp (°F), weight_oz, 180mL. Beside weights, columns",
+    "air, humidity and light are read too, as the air and light of the bench.",
   ],
   example: [
     "sillwood read plants plants.csv",
@@ -46,41 +48,14 @@ export const read: Command = {
     const { cells, problems } = readCsv(await textOf(call, file));
     if (problems.length > 0) throw new DataError(problems.map((problem) => ({ path: "file", ...problem })));
     return withBook(call, async (writing) => {
-      const bench = textOption(call, "bench");
-      const mapping = mappingOf(call, kind);
-      const list = readList(writing.desk, kind, cells, {
-        newId: writing.newId,
-        ...(bench === undefined ? {} : { bench: benchOf(bench, writing.desk) }),
-        ...(mapping
-          ? {
-              mapping: {
-                ...readList(writing.desk, kind, cells, { newId: writing.newId }).mapping,
-                ...mapping,
-              },
-            }
-          : {}),
-      });
-      const troubles = list.problems.map(
-        ({ line, column, message }): Trouble => ({ path: column, line, column, message }),
-      );
-      if (call.options["keep"] !== true || troubles.length > 0)
-        return preview(list, troubles, call.options["keep"] === true);
-      const files = list.files.map(({ text }) => seriesFile(text));
-      const hashes = new Map(list.files.map(({ draft }, i) => [draft, (files[i] as NewFile).hash]));
-      const drafts = list.drafts.map((draft, i) =>
-        hashes.has(i) ? { ...draft, files: [hashes.get(i) as string] } : draft,
-      );
-      const entries = await writing.keep(drafts, files);
+      const gathered = gather(call, kind, cells, mappingOf(call, kind), writing);
+      if (call.options["keep"] !== true || gathered.troubles.length > 0)
+        return preview(gathered, call.options["keep"] === true);
+      const entries = await writing.keep(gathered.drafts, gathered.files);
       return {
-        json: {
-          kept: true,
-          entries_n: entries.length,
-          rows_n: list.rows_n,
-          mapping: list.mapping,
-          unmapped: list.unmapped,
-          problems: [],
-        },
-        text: `Kept: ${entries.length} entries from ${list.rows_n} rows.`,
+        json: { kept: true, ...shapeOf(gathered), entries_n: entries.length },
+        text: `Kept: ${countSaid(entries.length, gathered.list.rows_n)}.`,
+        complaints: gathered.notes,
       };
     });
   },
@@ -94,9 +69,9 @@ function columnsOutcome(kind: ListKind): Outcome {
   };
 }
 
-function mappingOf(call: Call, kind: ListKind): Record<string, string> | undefined {
+function mappingOf(call: Call, kind: ListKind): Record<string, string> {
   const text = textOption(call, "map");
-  if (text === undefined) return undefined;
+  if (text === undefined) return {};
   const keys = listColumns[kind].map(({ key }) => key);
   return Object.fromEntries(
     text.split(",").map((pair) => {
@@ -110,32 +85,24 @@ function mappingOf(call: Call, kind: ListKind): Record<string, string> | undefin
   );
 }
 
-function benchOf(word: string, desk: Parameters<typeof findThing>[0]): string {
-  const found = findThing(desk, "bench", word);
-  if ("wrong" in found) throw dataError("bench", found.wrong, word);
-  return found.id;
-}
+const shapeOf = ({ list, mapping, unmapped, drafts, troubles, notes }: Gathered) => ({
+  rows_n: list.rows_n,
+  entries_n: drafts.length,
+  mapping,
+  unmapped,
+  firstRows: list.firstRows,
+  problems: troubles,
+  notes,
+});
 
-function seriesFile(text: string): NewFile {
-  const bytes = new TextEncoder().encode(text);
-  return { hash: createHash("sha256").update(bytes).digest("hex"), type: "text/csv", bytes };
-}
-
-function preview(list: ListPreview, troubles: readonly Trouble[], wanted: boolean): Outcome {
-  const pairs = Object.entries(list.mapping).map(([ours, theirs]) => [theirs, "→", ours]);
+function preview(gathered: Gathered, wanted: boolean): Outcome {
+  const { list, mapping, unmapped, drafts, troubles, notes } = gathered;
+  const pairs = Object.entries(mapping).map(([ours, theirs]) => [theirs, "→", ours]);
   return {
-    json: {
-      kept: false,
-      rows_n: list.rows_n,
-      mapping: list.mapping,
-      unmapped: list.unmapped,
-      firstRows: list.firstRows,
-      entries_n: list.drafts.length,
-      problems: troubles,
-    },
+    json: { kept: false, ...shapeOf(gathered) },
     text: [
       ...columns(pairs),
-      ...(list.unmapped.length > 0 ? [`not read: ${list.unmapped.join(", ")}`] : []),
+      ...(unmapped.length > 0 ? [`not read: ${unmapped.join(", ")}`] : []),
       "",
       ...list.firstRows.map((row) => `  ${row}`),
       ...(list.rows_n > list.firstRows.length
@@ -143,10 +110,13 @@ function preview(list: ListPreview, troubles: readonly Trouble[], wanted: boolea
         : []),
       "",
       troubles.length > 0
-        ? `Nothing ${wanted ? "was" : "can be"} kept: ${troubles.length} errors.`
-        : `${list.drafts.length} entries from ${list.rows_n} rows. Nothing written yet: add --keep.`,
+        ? `Nothing ${wanted ? "was" : "can be"} kept: ${troubles.length} ${troubles.length === 1 ? "error" : "errors"}.`
+        : `${countSaid(drafts.length, list.rows_n)}. Nothing written yet: add --keep.`,
     ].join("\n"),
-    complaints: troubles.map(troubleLine),
+    complaints: [...troubles.map(troubleLine), ...notes],
     code: troubles.length > 0 ? 1 : 0,
   };
 }
+
+const countSaid = (entries_n: number, rows_n: number): string =>
+  `${entries_n} ${entries_n === 1 ? "entry" : "entries"} from ${rows_n} ${rows_n === 1 ? "row" : "rows"}`;

@@ -53,7 +53,7 @@ export async function readPhoto(cwd: string, path: string): Promise<NewFile> {
 }
 
 /** The picture alone; undefined when it is neither JPEG nor PNG, or broken. */
-function stripped(bytes: Buffer): { readonly type: string; readonly bytes: Uint8Array } | undefined {
+export function stripped(bytes: Buffer): { readonly type: string; readonly bytes: Uint8Array } | undefined {
   if (bytes[0] === 0xff && bytes[1] === JPEG_START) {
     const kept = strippedJpeg(bytes);
     return kept && { type: "image/jpeg", bytes: kept };

@@ -1,14 +1,14 @@
 import { resolve } from "node:path";
-import { openForWriting } from "../book/open-book.ts";
-import { placeOf, placeSaid } from "../book/place.ts";
+import { houseAddress, mustExist, openForWriting } from "../book/open-book.ts";
+import { type BookPlace, placeOf, placeSaid } from "../book/place.ts";
 import type { Call, Outcome } from "../command.ts";
-import { UsageError } from "../errors.ts";
+import { dataError, UsageError } from "../errors.ts";
 
 /** Rehashes every entry and file and recounts the digests. */
 export async function verify(call: Call, words: readonly string[]): Promise<Outcome> {
   if (words.length > 0) throw new UsageError("verify takes no words: it looks at the whole book.");
   const place = placeOf(call);
-  const store = await openForWriting(place, "sillwood book verify");
+  const store = await openAlone(place, "sillwood book verify");
   try {
     const { checked_n, damaged, recounted_n, damagedFiles } = await store.verify("all");
     const sound = damaged.length === 0 && damagedFiles.length === 0;
@@ -38,7 +38,7 @@ export async function backup(call: Call, words: readonly string[]): Promise<Outc
   const [folder, more] = words;
   if (folder === undefined || more !== undefined)
     throw new UsageError("backup into which folder? sillwood book backup FOLDER");
-  const store = await openForWriting(placeOf(call), "sillwood book backup");
+  const store = await openAlone(placeOf(call), "sillwood book backup");
   try {
     const { entries_n, files_n, paths } = await store.backup(resolve(call.around.cwd, folder));
     return {
@@ -49,5 +49,20 @@ export async function backup(call: Call, words: readonly string[]): Promise<Outc
     };
   } finally {
     await store.close();
+  }
+}
+
+/** Both need the book to themselves for a moment. */
+async function openAlone(place: BookPlace, label: string) {
+  mustExist(place);
+  try {
+    return await openForWriting(place, label);
+  } catch (error) {
+    const address = houseAddress(error);
+    if (address === undefined) throw error;
+    throw dataError(
+      "book",
+      `the house at ${address} has the book open; stop it first. An export can be made beside it: sillwood book export FOLDER`,
+    );
   }
 }

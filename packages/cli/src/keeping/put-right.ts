@@ -8,36 +8,40 @@ import { wroteOutcome } from "../entering/wrote.ts";
 import { DataError, dataError, UsageError } from "../errors.ts";
 import { widthFor } from "../text/width.ts";
 import { dataOf } from "../typed/draft-of.ts";
+import type { TypedValue } from "../typed/typing.ts";
 
-/** Puts one entry right: what is not typed stays as it stood. */
+/** Puts entries right: what is not typed stays as it stood. Several get the same values, each its own correction. */
 export const correct = (call: Call, words: readonly string[]): Promise<Outcome> =>
   withBook(
     call,
     async (writing) => {
-      const [word, ...rest] = words;
-      if (word === undefined || rest.length === 0)
+      const { subjects, values } = partWords(words);
+      if (subjects.length === 0 || values.length === 0)
         throw new UsageError("correct which entry, to what? sillwood book correct 3f81c2 volume=160");
-      const record = recordOf(writing, word);
-      const { first, content } = record.standing;
-      if (!record.kind) throw dataError("entry", "was written by a newer Sillwood; it stays as it is", word);
-      const { subjects, values } = partWords(rest);
-      if (subjects.length > 0) throw new UsageError(`${JSON.stringify(subjects[0])} is no key=value.`);
-      const read = dataOf(
-        record.kind,
-        values,
-        { ...writing, units: call.units },
-        content.data as Readonly<Record<string, Json>>,
-      );
-      if ("troubles" in read) throw new DataError(read.troubles);
-      const data = {
-        data: read.data,
-        v: record.kind.v,
-        ...(read.at_ms === undefined ? {} : { at_ms: read.at_ms }),
-      };
-      return write(call, writing, { kind: "book.corrected", on: [], data, corrects: [first.id] });
+      const drafts = subjects.map((word) => correctionOf(call, writing, word, values));
+      return write(call, writing, drafts);
     },
     true,
   );
+
+function correctionOf(call: Call, writing: Writing, word: string, values: readonly TypedValue[]): Draft {
+  const record = recordOf(writing, word);
+  const { first, content } = record.standing;
+  if (!record.kind) throw dataError("entry", "was written by a newer Sillwood; it stays as it is", word);
+  const read = dataOf(
+    record.kind,
+    values,
+    { ...writing, units: call.units },
+    content.data as Readonly<Record<string, Json>>,
+  );
+  if ("troubles" in read) throw new DataError(read.troubles);
+  const data = {
+    data: read.data,
+    v: record.kind.v,
+    ...(read.at_ms === undefined ? {} : { at_ms: read.at_ms }),
+  };
+  return { kind: "book.corrected", on: [], data, corrects: [first.id] };
+}
 
 export const withdraw = (call: Call, words: readonly string[]): Promise<Outcome> =>
   mark(call, words, { withdrawn: true });
@@ -52,17 +56,22 @@ const mark = (call: Call, words: readonly string[], data: Json): Promise<Outcome
       if (words.length === 0)
         throw new UsageError("which entries? Their ids, or their last letters as the log shows them.");
       const corrects = words.map((word) => recordOf(writing, word).standing.first.id);
-      return write(call, writing, { kind: "book.corrected", on: [], data, corrects });
+      return write(call, writing, [{ kind: "book.corrected", on: [], data, corrects }]);
     },
     true,
   );
 
-async function write(call: Call, writing: Writing, draft: Draft): Promise<Outcome> {
-  const written = await writing.keep([draft]);
+async function write(call: Call, writing: Writing, drafts: readonly Draft[]): Promise<Outcome> {
+  const written = await writing.keep(drafts);
   const desk = writing.deskNow();
-  const touched = (draft.corrects ?? []).flatMap((id) => writing.ledger.record(id)?.standing.first ?? []);
+  const touched = drafts
+    .flatMap(({ corrects }) => corrects ?? [])
+    .flatMap((id) => {
+      const record = writing.ledger.record(id);
+      return record ? [record.acting ?? { ...record.standing.first, ...record.standing.content }] : [];
+    });
   const outcome = wroteOutcome(touched, desk, { width_n: widthFor(call) });
-  return { ...outcome, json: { ...outcome.json, correction: written[0]?.id ?? null } };
+  return { ...outcome, json: { ...outcome.json, corrections: written.map(({ id }) => id) } };
 }
 
 /** The first entry whose id ends so; a correction is never corrected itself. */

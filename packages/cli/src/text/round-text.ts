@@ -1,5 +1,5 @@
 import type { Desk } from "@sillwood/bench/pages";
-import type { BenchRound, Round } from "@sillwood/bench/round";
+import type { BenchRound, Round, Task } from "@sillwood/bench/round";
 import { cliWords } from "../words/words.ts";
 import { columns } from "./columns.ts";
 import { heldSaid, underTask } from "./task-lines.ts";
@@ -68,9 +68,23 @@ function benchLines(bench: BenchRound, desk: Desk, width_n: number): string[] {
     ),
     { indent_n: 2, right: [1] },
   );
-  const under = spots.flatMap(({ tasks }) => tasks.map((task) => underTask(task, desk, width_n, 8)));
+  const each = commonThen(spots.flatMap(({ tasks }) => tasks));
+  const under = spots.flatMap(({ tasks }) => tasks.map((task) => underTask(task, desk, width_n, 8, each)));
   return [
     `${bench.name}   ${bench.said}, ${desk.say.minutes(bench.minutes)}`,
+    ...(each === undefined ? [] : wrap(words.eachThen(each), width_n, 2, 4)),
     ...heads.flatMap((head, i) => [head, ...(under[i] ?? [])]),
   ];
+}
+
+/** Said once for a bench rather than at so many pots (our choice). */
+const OFTEN_n = 3;
+
+/** What follows most acts of a bench, where every act says what follows. */
+function commonThen(tasks: readonly Task[]): string | undefined {
+  if (tasks.some(({ then }) => then === undefined)) return undefined;
+  const counts = new Map<string, number>();
+  for (const { then = "" } of tasks) counts.set(then, (counts.get(then) ?? 0) + 1);
+  const [most] = [...counts].sort((a, b) => b[1] - a[1]);
+  return most && most[1] >= OFTEN_n ? most[0] : undefined;
 }

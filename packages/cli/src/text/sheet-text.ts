@@ -14,7 +14,7 @@ export function sheetText(round: Round, desk: Desk): string {
       ? []
       : [
           ["", "", "", "", "", "", ""],
-          [bench.name.toUpperCase(), "", sheet.done, sheet.less, sheet.more, sheet.not, sheet.grams],
+          ["", bench.name.toUpperCase(), sheet.done, sheet.less, sheet.more, sheet.not, sheet.grams],
           ...tasks.map(({ spot, task }) => [
             spot.number ?? "",
             `${task.title} ${task.said}`,

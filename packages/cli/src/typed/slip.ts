@@ -1,7 +1,7 @@
 import type { Field } from "./fields.ts";
 
 /** What a number outside its range most likely was meant to be, in the unit of the field; undefined when nothing likely fits. */
-function slipOf(
+export function slipOf(
   value: number,
   { min, max, suffix }: Pick<Field, "min" | "max" | "suffix">,
 ): number | undefined {

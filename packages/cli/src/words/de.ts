@@ -25,6 +25,7 @@ export const german: CliWords = {
   care: "Vorsicht",
   why: "warum",
   then: "dann",
+  eachThen: (then) => `nach jedem, wenn nichts anderes dasteht: ${then}`,
   last: "Zuletzt",
   asks: "Das Buch fragt",
   worth: "Lohnt einen Moment",

@@ -25,6 +25,7 @@ export const english: CliWords = {
   care: "Care",
   why: "why",
   then: "then",
+  eachThen: (then) => `after each, unless it says otherwise: ${then}`,
   last: "Last",
   asks: "The book asks",
   worth: "Worth a moment",

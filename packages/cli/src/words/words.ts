@@ -17,6 +17,7 @@ export interface CliWords {
   readonly care: string;
   readonly why: string;
   readonly then: string;
+  eachThen(then: string): string;
   readonly last: string;
   readonly asks: string;
   readonly worth: string;
