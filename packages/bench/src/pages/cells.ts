@@ -9,7 +9,7 @@ export function cellNumber(cell: string): number | null {
   return Number.isFinite(value) ? value : null;
 }
 
-const ISO = /^(\d{4})-(\d\d)-(\d\d)(?:[T ](\d\d):(\d\d)(?::(\d\d)(?:\.\d+)?)?)?(Z|[+-]\d\d:?\d\d)?$/;
+const ISO = /^(\d{4})-(\d\d)-(\d\d)(?:[T ](\d{1,2}):(\d\d)(?::(\d\d)(?:\.\d+)?)?)?(Z|[+-]\d\d:?\d\d)?$/;
 const DOTTED = /^(\d{1,2})\.(\d{1,2})\.(\d{4})(?:[ ,]+(\d{1,2}):(\d\d)(?::(\d\d))?)?$/;
 
 /**
@@ -20,7 +20,7 @@ export function cellDate_ms(cell: string, calendar: Calendar): number | undefine
   const text = cell.trim();
   const iso = ISO.exec(text);
   if (iso?.[7]) {
-    const at_ms = Date.parse(text.replace(" ", "T"));
+    const at_ms = Date.parse(text.replace(" ", "T").replace(/T(\d):/, "T0$1:"));
     return Number.isFinite(at_ms) ? at_ms : undefined;
   }
   const dotted = DOTTED.exec(text);
