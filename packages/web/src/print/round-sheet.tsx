@@ -66,9 +66,9 @@ export function RoundSheet() {
               <div className={`${styles["row"]} ${styles["names"]}`} aria-hidden="true">
                 <span>{words.number}</span>
                 <span>{words.task}</span>
-                <span>{words.less}</span>
-                <span>{words.more}</span>
-                <span>{words.not}</span>
+                <span className={styles["boxName"]}>{words.less}</span>
+                <span className={styles["boxName"]}>{words.more}</span>
+                <span className={styles["boxName"]}>{words.not}</span>
                 <span>{words.grams}</span>
               </div>
               {bench.rows.map(({ number, task }) => (
