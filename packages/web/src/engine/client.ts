@@ -16,6 +16,8 @@ export interface Engine {
   bringIn(text: string, keep: boolean): Promise<ReplyOf["bring in"]>;
   sync(): Promise<boolean>;
   readonly opened: Promise<Opened>;
+  /** Who holds the device now; nobody before the first start. */
+  who(): Identity | null;
   revision(): number;
   mark(): Mark;
   reading(): { readonly read_n: number; readonly of_n: number } | undefined;
@@ -66,17 +68,28 @@ export function engineOver(port: Port, base: string): Engine {
       waiting.set(id, { resolve: resolve as (value: unknown) => void, reject });
       port.postMessage({ ...command, id }, transfer);
     });
+  let who: Identity | null = null;
   const opened = send<"open">({ do: "open", asking: asking(), base }).finally(() => {
     reading = undefined;
     tell();
   });
+  opened.then(
+    ({ identity }) => {
+      who ??= identity;
+    },
+    // Whoever waits for the book is told; here it only stays unknown who holds the device.
+    () => undefined,
+  );
   return {
     opened,
+    who: () => who,
     ask: async <Name extends QuestionName>(name: Name, args: ArgsOf<Name>) =>
       (await send<"ask">({ do: "ask", name, args, asking: asking() })) as AnswerOf<Name>,
     write: (drafts) => send<"write">({ do: "write", drafts, asking: asking() }),
-    be: ({ person, role, card }) =>
-      send<"be">({ do: "be", person, role, asking: asking(), ...(card ? { card } : {}) }),
+    be: async ({ person, role, card }) => {
+      who = await send<"be">({ do: "be", person, role, asking: asking(), ...(card ? { card } : {}) });
+      return who;
+    },
     keepFile: (sha256, type, bytes) => send<"keep file">({ do: "keep file", sha256, type, bytes }),
     file: (sha256) => send<"file">({ do: "file", sha256 }),
     takeOut: () => send<"take out">({ do: "take out" }),

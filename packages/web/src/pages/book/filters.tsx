@@ -1,5 +1,4 @@
 import type { PlantId } from "@sillwood/bench/book";
-import { useEffect, useState } from "react";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { useWords } from "../../words/words.ts";
 import fields from "../fields/fields.module.css";
@@ -27,10 +26,7 @@ export function Filters({
   const engine = useEngine();
   const { value: crafts } = useAsk("crafts", {});
   const { value: things } = useAsk("things", {});
-  const [me, setMe] = useState<string>();
-  useEffect(() => {
-    void engine.opened.then(({ identity }) => setMe(identity?.person));
-  }, [engine]);
+  const me = engine.who()?.person;
   const isAll = !shown.craft && !shown.by && !shown.plant && !shown.date;
   const word = (said: string, isOn: boolean, press: () => void) => (
     <button key={said} type="button" className={styles["filter"]} aria-pressed={isOn} onClick={press}>

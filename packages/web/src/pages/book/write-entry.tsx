@@ -131,19 +131,22 @@ function Values({ shape, given }: { readonly shape: KindShape; readonly given: r
       }
     >
       <div className={styles["steps"]}>
-        <section>
-          <h2 className={styles["step"]}>{words.onWhat}</h2>
-          {isChoosing ? (
-            <OnWhat subject={shape.subject} on={on} onChange={setOn} />
-          ) : (
-            <p className={styles["chosen"]}>
-              <span>
-                {on.map((id) => names.find((thing) => thing.id === id)?.name ?? words.unmet).join(", ")}
-              </span>
-              <Key onPress={() => setChoosing(true)}>{words.change}</Key>
-            </p>
-          )}
-        </section>
+        {/* What is said of the whole book has nothing to be chosen. */}
+        {shape.subject !== "book" && (
+          <section>
+            <h2 className={styles["step"]}>{words.onWhat}</h2>
+            {isChoosing ? (
+              <OnWhat subject={shape.subject} on={on} onChange={setOn} />
+            ) : (
+              <p className={styles["chosen"]}>
+                <span>
+                  {on.map((id) => names.find((thing) => thing.id === id)?.name ?? words.unmet).join(", ")}
+                </span>
+                <Key onPress={() => setChoosing(true)}>{words.change}</Key>
+              </p>
+            )}
+          </section>
+        )}
         {shown.length > 0 && (
           <section>
             <h2 className={styles["step"]}>{words.values}</h2>

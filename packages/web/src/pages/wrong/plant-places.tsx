@@ -4,7 +4,7 @@ import { useWords } from "../../words/words.ts";
 import styles from "./wrong.module.css";
 
 export type Where = Look["where"];
-export const PLACES = [
+const PLACES = [
   "whole",
   "tip",
   "leaf",
@@ -14,7 +14,7 @@ export const PLACES = [
 ] as const satisfies readonly Where[];
 
 interface PlantPlacesProps {
-  readonly where: Where | undefined;
+  readonly where: Where;
   readonly onChoose: (where: Where) => void;
 }
 

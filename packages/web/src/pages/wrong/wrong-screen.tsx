@@ -11,7 +11,7 @@ import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
-import { PLACES, PlantPlaces, type Where } from "./plant-places.tsx";
+import { PlantPlaces, type Where } from "./plant-places.tsx";
 import { Ranking } from "./ranking.tsx";
 import { SafeActs } from "./safe-acts.tsx";
 import styles from "./wrong.module.css";
@@ -23,7 +23,8 @@ export function WrongScreen() {
   const engine = useEngine();
   const say = useSay();
   const [, go] = useLocation();
-  const [where, setWhere] = useState<Where>();
+  // The whole plant is looked at first: hanging leaves, the sign that cannot wait, are one press away.
+  const [where, setWhere] = useState<Where>("whole");
   const [seen, setSeen] = useState<readonly string[]>([]);
   /** Looks that could not be told: asked no more, and they move nothing. */
   const [untold, setUntold] = useState<readonly string[]>([]);
@@ -40,11 +41,8 @@ export function WrongScreen() {
   const here = value?.looks.filter((look) => look.where === where) ?? [];
   useKeys({
     digit: ({ key }) => {
-      if (where === undefined) setWhere(PLACES[Number(key) - 1]);
-      else {
-        const look = here[Number(key) - 1];
-        if (look) see(look.key);
-      }
+      const look = here[Number(key) - 1];
+      if (look) see(look.key);
     },
   });
   if (!value)
@@ -113,22 +111,20 @@ export function WrongScreen() {
         {isLooking && (
           <div>
             <PlantPlaces where={where} onChoose={setWhere} />
-            {where && (
-              <section aria-live="polite">
-                <h2 className={styles["part"]}>{words.whatThere}</h2>
-                {here.length > 0 ? (
-                  <KeyRow label={words.whatThere}>
-                    {here.map(({ key, said }) => (
-                      <Key key={key} pressed={seen.includes(key)} onPress={() => see(key)}>
-                        {said}
-                      </Key>
-                    ))}
-                  </KeyRow>
-                ) : (
-                  <p className="serif">{words.noSignHere}</p>
-                )}
-              </section>
-            )}
+            <section aria-live="polite">
+              <h2 className={styles["part"]}>{words.whatThere}</h2>
+              {here.length > 0 ? (
+                <KeyRow label={words.whatThere}>
+                  {here.map(({ key, said }) => (
+                    <Key key={key} pressed={seen.includes(key)} onPress={() => see(key)}>
+                      {said}
+                    </Key>
+                  ))}
+                </KeyRow>
+              ) : (
+                <p className="serif">{words.noSignHere}</p>
+              )}
+            </section>
           </div>
         )}
         <div aria-live="polite">

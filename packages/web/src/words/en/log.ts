@@ -75,8 +75,8 @@ export const log = {
   signed: "signed",
   kind: "kind",
   version: "earlier",
-  took: (what: string) => `withdrew ${what}`,
-  gave: (what: string) => `took back in ${what}`,
+  took: (what: string) => `withdrawal: ${what}`,
+  gave: (what: string) => `taken back in: ${what}`,
 };
 
 /** Taking entries out of the book and in. */
