@@ -58,7 +58,10 @@ export function sidewaysTroubles(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {
     const said = (element: Element) => (element.textContent ?? "").trim().slice(0, 60);
     const seen = [...document.body.querySelectorAll<HTMLElement>("*")].filter(
-      (element) => element.checkVisibility() && element.clientWidth > 1 && element.clientHeight > 1,
+      (element) =>
+        element.checkVisibility({ visibilityProperty: true }) &&
+        element.clientWidth > 1 &&
+        element.clientHeight > 1,
     );
     const pushed = seen
       .filter((element) => /auto|scroll/.test(getComputedStyle(element).overflowX))

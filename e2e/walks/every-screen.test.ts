@@ -1,0 +1,50 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { accessibilityTroubles, contrastTroubles } from "../src/accessibility.ts";
+import { demoLook, openDemo } from "../src/demo-book.ts";
+import { type Device, openDevice } from "../src/device.ts";
+import { everyScreen, goTo, type Screen } from "../src/every-screen.ts";
+import type { House } from "../src/house.ts";
+import { clippedWords, sidewaysTroubles } from "../src/layout.ts";
+import { enter } from "../src/served-book.ts";
+import { walkerOn } from "../src/walker.ts";
+
+const papers = ["dark", "sun", "night"] as const;
+
+let house: House;
+let screens: readonly Screen[];
+beforeAll(async () => {
+  house = await openDemo();
+  screens = await everyScreen(house);
+});
+afterAll(() => house?.discard());
+
+async function lookAtAll(device: Device, size: string): Promise<readonly string[]> {
+  const { page } = device;
+  const walker = walkerOn(device);
+  await enter(page, house, "grower");
+  const found: string[] = [];
+  for (const screen of screens) {
+    const note = (troubles: readonly string[]) =>
+      found.push(...troubles.map((trouble) => `${screen.name} ${trouble}`));
+    await goTo(page, screen);
+    await walker.shoot(`screen-${size}-${screen.name}`);
+    note(await accessibilityTroubles(page));
+    note(await sidewaysTroubles(page));
+    note((await clippedWords(page)).map((words) => `clipped: ${words}`));
+    note(await contrastTroubles(page, papers));
+  }
+  return [...found, ...walker.troubles()];
+}
+
+it.concurrent.each(["phone", "desktop"] as const)(
+  "every screen is axe clean on a %s in all four papers",
+  async (screen) => {
+    const device = await openDevice({ ...demoLook, screen });
+    try {
+      const found = await lookAtAll(device, screen);
+      expect(found, found.join("\n")).toEqual([]);
+    } finally {
+      await device.discard();
+    }
+  },
+);
