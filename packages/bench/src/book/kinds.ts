@@ -53,9 +53,23 @@ export function checkData(kind: AnyEntryKind, data: unknown): Problem[] {
   if (result.success) return [];
   return result.issues.map((issue) => ({
     path: ["data", ...(issue.path ?? []).map((item) => String(item.key))].join("."),
-    message: issue.message,
+    message: worded(issue, kind.kind),
     ...(isJson(issue.input) ? { value: issue.input } : {}),
   }));
+}
+
+/** Fields word their own refusals; what the shape around them refuses is worded here. */
+function worded(issue: BaseIssue<unknown>, kind: string): string {
+  if (!issue.message.startsWith("Invalid ")) return issue.message;
+  const name = (issue.path ?? []).map((item) => String(item.key)).join(".") || "data";
+  if (issue.type === "strict_object" && issue.expected === "never") return `${kind} has no ${name}`;
+  if (issue.input === undefined) return `${name} is missing`;
+  const shown = isJson(issue.input)
+    ? JSON.stringify(issue.input)
+    : Array.isArray(issue.input)
+      ? "a list"
+      : typeof issue.input;
+  return `${name} is ${shown}; expected ${issue.expected === "Object" ? "an object" : issue.expected}`;
 }
 
 const isJson = (input: unknown): input is null | boolean | number | string =>
