@@ -1,4 +1,5 @@
 import { addDays, type Calendar, weekdayOf } from "@sillwood/bench/places";
+import { own } from "../typed/own.ts";
 
 const ISO = /^(\d{4}-\d\d-\d\d)(?:[T ](\d\d?):(\d\d)(?::(\d\d)(?:\.\d+)?)?)?(Z|[+-]\d\d:?\d\d)?$/;
 const DOTTED = /^(\d{1,2})\.(\d{1,2})\.(\d{4})(?:[ ,]+(.+))?$/;
@@ -56,7 +57,7 @@ export function instantOf(typed: string, calendar: Calendar, now_ms: number): nu
   const today = calendar.dateOf(now_ms);
   if (CLOCK.test(text)) return /[:.apmuh]/i.test(text) ? onDate(today, text, calendar) : undefined;
   const [word = "", ...rest] = text.toLowerCase().split(" ");
-  const shift_d = DAYS[word] ?? lastWeekday(word, today);
+  const shift_d = own(DAYS, word) ?? lastWeekday(word, today);
   return shift_d === undefined ? undefined : onDate(addDays(today, shift_d), rest.join(" "), calendar);
 }
 

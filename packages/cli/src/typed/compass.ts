@@ -1,3 +1,5 @@
+import { own } from "./own.ts";
+
 const POINTS = [
   "N",
   "NNE",
@@ -35,7 +37,7 @@ const DEG_PER_POINT = 22.5;
 export function compass_deg(typed: string): number | undefined {
   const text = typed.trim().toUpperCase().replace(/[- ]/g, "");
   const words = text.replace(/NORTH|EAST|SOUTH|WEST/g, (word) => WORDS[word] as string);
-  const point = POINTS.indexOf(WORDS[words] ?? words);
+  const point = POINTS.indexOf(own(WORDS, words) ?? words);
   return point < 0 ? undefined : point * DEG_PER_POINT;
 }
 

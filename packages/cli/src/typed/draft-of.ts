@@ -5,6 +5,7 @@ import type { Trouble } from "../errors.ts";
 import { nearest } from "../text/nearest.ts";
 import { type Field, fieldsOf, findField } from "./fields.ts";
 import { readMoney } from "./money.ts";
+import { own } from "./own.ts";
 import { readValue } from "./read-value.ts";
 import { slipSaid } from "./slip.ts";
 import type { TypedValue, Typing } from "./typing.ts";
@@ -42,7 +43,7 @@ export function dataOf(
       else troubles.push(when);
       continue;
     }
-    const found = findField(fields, ALIASES[key.toLowerCase()] ?? key);
+    const found = findField(fields, own(ALIASES, key.toLowerCase()) ?? key);
     if (!found) {
       troubles.push(unknownKey(kind, fields, key, text));
       continue;

@@ -1,5 +1,6 @@
 import type { UnitSystem } from "@sillwood/bench/words";
 import { findUnit, type QuantityKind, toCanonical, unitTable } from "@sillwood/science/units";
+import { own } from "./own.ts";
 
 /** What a suffix measures, and how many of the canonical unit it is: a caliper is kept in mm, a pot in cm. */
 interface Measure {
@@ -41,16 +42,16 @@ export const suffixOf = (suffix: string, unit: string): string =>
 
 /** The unit in which a bare number of this suffix is read, as people write it. */
 export function bareUnit(suffix: string, units: UnitSystem): string {
-  const measure = MEASURES[suffix];
-  if (!measure) return OWN_NAMES[suffix]?.[0] ?? "";
+  const measure = own(MEASURES, suffix);
+  if (!measure) return own(OWN_NAMES, suffix)?.[0] ?? "";
   return units === "us" ? measure.us : measure.symbol;
 }
 
 /** Spellings of units that fit a suffix, for messages. */
 export function fittingUnits(suffix: string): readonly string[] {
-  const measure = MEASURES[suffix];
+  const measure = own(MEASURES, suffix);
   if (measure) return unitTable.filter(({ kind }) => kind === measure.kind).map(({ symbol }) => symbol);
-  return suffix === "frac" ? ["%"] : (OWN_NAMES[suffix] ?? []);
+  return suffix === "frac" ? ["%"] : (own(OWN_NAMES, suffix) ?? []);
 }
 
 /**
@@ -61,13 +62,13 @@ export function fittingUnits(suffix: string): readonly string[] {
  */
 export function inSuffixUnit(value: number, written: string, suffix: string): number | undefined {
   if (suffix === "frac") return written === "%" ? value / 100 : undefined;
-  const measure = MEASURES[suffix];
-  if (!measure) return (OWN_NAMES[suffix] ?? []).some((name) => name === written) ? value : undefined;
+  const measure = own(MEASURES, suffix);
+  if (!measure) return (own(OWN_NAMES, suffix) ?? []).some((name) => name === written) ? value : undefined;
   const row = findUnit(measure.kind, written) ?? findUnit(measure.kind, written.replaceAll("_", "/"));
-  const own = findUnit(measure.kind, measure.symbol);
-  if (!row || !own) return undefined;
+  const kept = findUnit(measure.kind, measure.symbol);
+  if (!row || !kept) return undefined;
   const canonical = toCanonical({ value, kind: measure.kind, unit: row.symbol });
-  return tidy(row === own ? value : canonical / own.factor - own.offset);
+  return tidy(row === kept ? value : canonical / kept.factor - kept.offset);
 }
 
 /** Fifteen digits are all that a double holds; what a conversion leaves behind them is noise. */
