@@ -27,6 +27,13 @@ const amountSchema = v.strictObject({
 export type SupplyAmount = v.InferOutput<typeof amountSchema>;
 
 const said = (say: Say, english: string, german: string) => (say.language === "de" ? german : english);
+/** In the reader's units; pieces are pieces everywhere. */
+const amountSaid = ({ amount, unit: counted }: Pick<SupplyBought, "amount" | "unit">, say: Say) =>
+  counted === "mL"
+    ? say.volume(amount)
+    : counted === "g"
+      ? say.mass(amount)
+      : `${say.number(amount)} ${said(say, "pieces", "Stück")}`;
 const supply = { v: 1, subject: "supply", onMin_n: 1 } as const;
 
 export const supplyKinds = {
@@ -47,8 +54,8 @@ export const supplyKinds = {
             );
       return said(
         say,
-        `bought ${data.amount} ${data.unit} of ${data.name}${price}`,
-        `${data.amount} ${data.unit} ${data.name} gekauft${price}`,
+        `bought ${amountSaid(data, say)} of ${data.name}${price}`,
+        `${amountSaid(data, say)} ${data.name} gekauft${price}`,
       );
     },
     effects: (data, entry) =>
