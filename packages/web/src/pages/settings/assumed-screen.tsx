@@ -11,6 +11,7 @@ import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import { NumberField } from "../fields/number-field.tsx";
+import { shownUnit } from "../fields/shown-unit.ts";
 import styles from "../pages.module.css";
 import type { AssumedRow } from "../questions.ts";
 
@@ -28,8 +29,10 @@ export function AssumedScreen() {
     slip.close();
     await write(engine, [{ kind: "assumption.set", on: ["book"], data: { key: opened.key, value: next } }]);
   };
-  const said = (number: number, unit: string) =>
-    unit === "share" ? say.percent(number) : `${say.number(number, 3)} ${unit}`.trim();
+  const said = (number: number, unit: string) => {
+    const { symbol, shown } = shownUnit(unit, say.units);
+    return unit === "share" ? say.percent(number) : `${say.number(shown(number), 3)} ${symbol}`.trim();
+  };
   return (
     <Frame where={words.assumed} beside={rows && `${rows.length}`}>
       <p className={`serif ${styles["lead"]}`}>{words.assumedLead}</p>

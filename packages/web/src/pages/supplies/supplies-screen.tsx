@@ -22,6 +22,12 @@ export function Supplies() {
   const [opened, setOpened] = useState<SupplyRow>();
   const [, go] = useLocation();
   const today = new Date(nowMs()).toISOString().slice(0, 10);
+  const onHand = ({ onHand: amount, unit }: SupplyRow) =>
+    unit === "mL"
+      ? say.volume(amount)
+      : unit === "g"
+        ? say.mass(amount)
+        : `${say.number(amount)} ${fields.unit(unit)}`;
   const to = (kind: string) => go(`/write/${kind}/${opened?.id ?? ""}`);
   return (
     <Frame
@@ -47,9 +53,7 @@ export function Supplies() {
             >
               <span className={styles["line"]}>
                 <span>{row.name}</span>
-                <strong>
-                  {say.number(row.onHand, 1)} {fields.unit(row.unit)}
-                </strong>
+                <strong>{onHand(row)}</strong>
               </span>
               <span className={styles["beside"]}>
                 {[

@@ -11,7 +11,7 @@ export function SafeActs({ sign, again_ms }: { readonly sign: Sign; readonly aga
   const lines = (title: string, said: readonly string[]) =>
     said.length > 0 && (
       <section>
-        <h3>{title}</h3>
+        <h2>{title}</h2>
         {said.map((line) => (
           <p key={line}>{line}</p>
         ))}
