@@ -6,6 +6,7 @@ import { useSay } from "../shell/say.ts";
 import { usePaper } from "../shell/use-paper.ts";
 import { useWords } from "../words/words.ts";
 import styles from "./fan-chart.module.css";
+import { fanShown } from "./fan-shown.ts";
 import { FanTable } from "./fan-table.tsx";
 import { Key, KeyRow } from "./key.tsx";
 
@@ -24,7 +25,7 @@ export function FanChart({ chart: whole, now_ms }: { readonly chart: Fan; readon
   const { plant } = useWords();
   const say = useSay();
   const paper = usePaper();
-  const chart = useMemo(() => recent(whole, now_ms), [whole, now_ms]);
+  const chart = useMemo(() => fanShown(recent(whole, now_ms), say.units), [whole, now_ms, say.units]);
   const box = useRef<HTMLDivElement>(null);
   const [isTable, setTable] = useState(false);
   const now = chart.ahead[0]?.p50 ?? chart.past.at(-1)?.value;
@@ -33,8 +34,8 @@ export function FanChart({ chart: whole, now_ms }: { readonly chart: Fan; readon
     now !== undefined && last
       ? plant.chartSaid(
           chart.name,
-          `${say.number(now)} ${chart.unit}`,
-          `${say.number(last.p50)} ${chart.unit}`,
+          `${say.number(now, chart.digits_n)} ${chart.unit}`,
+          `${say.number(last.p50, chart.digits_n)} ${chart.unit}`,
           say.day(last.at_ms),
         )
       : plant.noChart;

@@ -1,10 +1,10 @@
-import type { Fan } from "@sillwood/bench/crafts";
 import { useSay } from "../shell/say.ts";
 import { useWords } from "../words/words.ts";
 import styles from "./fan-chart.module.css";
+import type { ShownFan } from "./fan-shown.ts";
 
 /** The chart as a table: a row a day, and every event. */
-export function FanTable({ chart }: { readonly chart: Fan }) {
+export function FanTable({ chart }: { readonly chart: ShownFan }) {
   const { plant } = useWords();
   const say = useSay();
   const ahead = firstOfEachDay(chart.ahead, say.day);
@@ -26,16 +26,16 @@ export function FanTable({ chart }: { readonly chart: Fan }) {
           {past.map(({ at_ms, value }) => (
             <tr key={at_ms}>
               <th scope="row">{say.day(at_ms)}</th>
-              <td>{say.number(value)}</td>
+              <td>{say.number(value, chart.digits_n)}</td>
               <td />
             </tr>
           ))}
           {ahead.map(({ at_ms, p10, p50, p90 }) => (
             <tr key={at_ms}>
               <th scope="row">{say.day(at_ms)}</th>
-              <td>{say.number(p50)}</td>
+              <td>{say.number(p50, chart.digits_n)}</td>
               <td>
-                {say.number(p10)} – {say.number(p90)}
+                {say.number(p10, chart.digits_n)} – {say.number(p90, chart.digits_n)}
               </td>
             </tr>
           ))}

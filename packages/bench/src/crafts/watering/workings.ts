@@ -9,6 +9,7 @@ import {
   surfaceWet_frac,
 } from "@sillwood/science/water";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
+import type { Say } from "../../words/say.ts";
 import { type Working, type WorkingInput, weakest } from "../../working/working.ts";
 import type { Outward } from "../craft.ts";
 import { surfaceLayer } from "./advance.ts";
@@ -22,6 +23,7 @@ import { wateringWords } from "./words.ts";
 
 const Z80 = 1.2816;
 const DAY_ms = 86_400_000;
+const ML_PER_US_FL_OZ = 29.5735295625;
 
 /** The workings of one pot's numbers, in the language of the sight's `say`. */
 export interface WaterWorkings {
@@ -61,6 +63,12 @@ function assumedInput(key: WateringAssumption, sight: Outward, name: string, sai
     assumption: key,
   };
 }
+
+/** Not rounded to a mark of the jug, as a volume is said at the pot. */
+const exactVolume = (volume_mL: number, say: Say): string =>
+  say.units === "us"
+    ? `${say.number(volume_mL / ML_PER_US_FL_OZ, 1)} fl oz`
+    : `${say.number(volume_mL, 0)} mL`;
 
 const fromWorking = (working: Working, from: string): WorkingInput => ({
   name: working.title,
@@ -340,7 +348,7 @@ function amountWorking(
     high: (amount.depletion_g + Z80 * sd_g) * scale,
     origin: weakest([depletion.origin, capacity.origin]),
     formula: "V = D / (η (1 − L))",
-    sum: `${say.mass(amount.depletion_g)} ÷ (${say.number(amount.capture_frac, 2)} × (1 − ${say.number(amount.leaching_frac, 2)})) = ${say.number(amount.exact_mL, 0)} mL`,
+    sum: `${say.mass(amount.depletion_g)} ÷ (${say.number(amount.capture_frac, 2)} × (1 − ${say.number(amount.leaching_frac, 2)})) = ${exactVolume(amount.exact_mL, say)}`,
     inputs: [
       { ...depletion, said: say.mass(amount.depletion_g), value: amount.depletion_g },
       assumedInput(
