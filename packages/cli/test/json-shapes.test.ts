@@ -22,6 +22,7 @@ const dated = v.strictObject({ instant, date });
 const quantiles = v.strictObject({ p10: dated, p25: dated, p50: dated, p75: dated, p90: dated });
 const draft = v.looseObject({ kind: v.string(), data: v.unknown() });
 const task = v.looseObject({
+  id: v.string(),
   craft: v.string(),
   work: v.string(),
   plant: v.string(),
@@ -34,6 +35,8 @@ const task = v.looseObject({
   earliest: instant,
   best: instant,
   latest: instant,
+  dates: v.array(instant),
+  quantiles: maybe(quantiles),
   act: draft,
 });
 const held = v.looseObject({ work: v.string(), by: v.string(), why: v.string(), firm: v.boolean() });

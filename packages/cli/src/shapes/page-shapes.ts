@@ -22,6 +22,7 @@ export const taskShape = (task: Task, calendar: Calendar) => ({
   earliest: iso(task.earliest_ms),
   best: iso(task.best_ms),
   latest: iso(task.latest_ms),
+  dates: (task.dates_ms ?? []).map(iso),
   quantiles: datedQuantiles(task.dates_ms ?? [], calendar) ?? null,
   act: task.act,
 });
