@@ -62,14 +62,14 @@ export function RoundSheet() {
         <div className={styles["columns"]}>
           {byBench(sheetRows(round)).map((bench) => (
             <section key={bench.name}>
-              <h3 className={styles["bench"]}>{bench.name}</h3>
-              <div className={`${styles["row"]} ${styles["names"]}`} aria-hidden="true">
-                <span>{words.number}</span>
-                <span>{words.task}</span>
-                <span className={styles["boxName"]}>{words.less}</span>
-                <span className={styles["boxName"]}>{words.more}</span>
-                <span className={styles["boxName"]}>{words.not}</span>
-                <span>{words.grams}</span>
+              <div className={`${styles["row"]} ${styles["names"]}`}>
+                <h3 className={styles["bench"]}>{bench.name}</h3>
+                {[words.less, words.more, words.not].map((box) => (
+                  <span key={box} className={styles["boxName"]} aria-hidden="true">
+                    {box}
+                  </span>
+                ))}
+                <span aria-hidden="true">{words.grams}</span>
               </div>
               {bench.rows.map(({ number, task }) => (
                 <div key={task.id} className={styles["row"]}>

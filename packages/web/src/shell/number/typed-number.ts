@@ -1,5 +1,4 @@
 import { useSyncExternalStore } from "react";
-import { addDigit } from "../../parts/pad.tsx";
 
 /** Digits of a code of a printed round; pot numbers are shorter. */
 export const SHEET_n = 8;
@@ -13,7 +12,12 @@ export function setTyped(next: string): void {
   for (const listener of listeners) listener();
 }
 
-export const typeDigit = (digit: string): void => setTyped(addDigit(text, digit, SHEET_n));
+/** A sheet's code may begin with noughts: none is dropped. */
+export function typeDigit(digit: string): void {
+  if (text.length < SHEET_n) setTyped(text + digit);
+}
+
+export const typed = (): string => text;
 
 export const useTyped = (): string =>
   useSyncExternalStore(
@@ -21,5 +25,5 @@ export const useTyped = (): string =>
       listeners.add(listener);
       return () => listeners.delete(listener);
     },
-    () => text,
+    typed,
   );
