@@ -62,6 +62,8 @@ export interface Ledger {
   runner(): Runner;
   record(id: EntryId): Record | undefined;
   records(): Iterable<Record>;
+  /** Entries that are in the book and do not act: withdrawn, newer, broken. */
+  idle(): readonly Record[];
   eventsOf(plant: PlantId): readonly PlantEvent[];
   /** Series that an entry names and whose file is not here yet. */
   missing(): Records["missing"];
@@ -263,6 +265,7 @@ export function createLedger({
     runner: () => sceneNow().runner,
     record: (id) => book.get(id),
     records: () => book.all(),
+    idle: () => book.idle(),
     eventsOf: (plant) => plants.get(plant)?.events() ?? [],
     missing: () => sceneNow().records.missing,
     unreadable,

@@ -32,6 +32,8 @@ export interface RecordBook {
   add(entries: readonly Entry[]): ReadonlyMap<EntryId, Record | undefined>;
   get(id: EntryId): Record | undefined;
   all(): Iterable<Record>;
+  /** Those that do not act: few, and asked for by every page of a plant. */
+  idle(): readonly Record[];
   readonly size: number;
   /** Entries that came under one id with different content. */
   readonly twins: ReadonlySet<EntryId>;
@@ -46,6 +48,7 @@ export function recordBook(kinds: KindRegistry): RecordBook {
   const reports = new Map<EntryId, Entry>();
   const twins = new Set<EntryId>();
   const records = new Map<EntryId, Record>();
+  const idle = new Map<EntryId, Record>();
   let timeOf: CorrectedTime = correctedTime([]);
 
   /** Of two contents under one id the smaller hash counts, on every replica alike. */
@@ -60,7 +63,10 @@ export function recordBook(kinds: KindRegistry): RecordBook {
   function settle(id: EntryId): void {
     const first = firsts.get(id);
     if (!first) return;
-    records.set(id, recordOf(first, (corrections.size > 0 && corrections.get(id)) || [], kinds, timeOf));
+    const record = recordOf(first, (corrections.size > 0 && corrections.get(id)) || [], kinds, timeOf);
+    records.set(id, record);
+    if (!record.acting) idle.set(id, record);
+    else if (idle.size > 0) idle.delete(id);
   }
 
   return {
@@ -108,6 +114,7 @@ export function recordBook(kinds: KindRegistry): RecordBook {
     },
     get: (id) => records.get(id),
     all: () => records.values(),
+    idle: () => [...idle.values()],
     get size() {
       return firsts.size;
     },

@@ -34,13 +34,11 @@ export function logLine(desk: Desk, id: EntryId): LogLine | undefined {
 function plantRecords(desk: Desk, plant: NonNullable<LogFilter["plant"]>): Record[] {
   const acting = desk.ledger.eventsOf(plant).flatMap(({ entry }) => desk.ledger.record(entry.id) ?? []);
   // Withdrawn entries no longer lie on the plant's line but stay in its log.
-  const idle = [...desk.ledger.records()].filter(
-    ({ acting, standing }) => !acting && standing.content.on.includes(plant),
-  );
+  const idle = desk.ledger.idle().filter(({ standing }) => standing.content.on.includes(plant));
   return [...acting, ...idle];
 }
 
-function matches(desk: Desk, { standing, kind }: Record, at: Entry, filter: LogFilter): boolean {
+function matches(desk: Desk, { kind }: Record, at: Entry, filter: LogFilter): boolean {
   if (
     at.at_ms > desk.now_ms &&
     filter.to_ms === undefined &&
@@ -49,7 +47,7 @@ function matches(desk: Desk, { standing, kind }: Record, at: Entry, filter: LogF
   )
     return false;
   if (filter.craft && kind?.kind.split(".")[0] !== filter.craft) return false;
-  if (filter.by && standing.first.by !== filter.by) return false;
+  if (filter.by && at.by !== filter.by) return false;
   if (filter.from_ms !== undefined && at.at_ms < filter.from_ms) return false;
   return filter.to_ms === undefined || at.at_ms < filter.to_ms;
 }

@@ -68,13 +68,23 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
   };
 }
 
+const walks = new WeakMap<Desk, readonly PlantId[]>();
+
 /** All plants as they stand: bench after bench, spot after spot; those without a spot last. */
 export function inWalkingOrder(desk: Desk): readonly PlantId[] {
+  const known = walks.get(desk);
+  if (known) return known;
   const { places } = desk.ledger.house();
   const order = new Map<string, number>();
   for (const bench of benchesInOrder(places)) for (const spot of bench.spots) order.set(spot.id, order.size);
   const place = (plant: PlantId) => order.get(desk.facts(plant)?.spot ?? "") ?? Number.MAX_SAFE_INTEGER;
-  return [...desk.living()].sort((a, b) => place(a) - place(b) || (a < b ? -1 : 1));
+  const walked = desk
+    .living()
+    .map((plant) => ({ plant, place: place(plant) }))
+    .sort((a, b) => a.place - b.place || (a.plant < b.plant ? -1 : 1))
+    .map(({ plant }) => plant);
+  walks.set(desk, walked);
+  return walked;
 }
 
 function factsSaid(desk: Desk, plant: PlantId): PlantPage["facts"] {

@@ -46,11 +46,29 @@ const NEAR = {
   },
 } as const;
 
-/** How numbers, dates and names are said to one person. Rounds as SCREENS 5.7 says; the exact value stands in the working. */
-export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
-  const locale = LOCALES[language][units];
-  const near = NEAR[language];
-  const calendar = calendarOf(zone);
+interface Formats {
+  readonly timeFormat: Intl.DateTimeFormat;
+  readonly longDay: Intl.DateTimeFormat;
+  readonly farDay: Intl.DateTimeFormat;
+  readonly month: Intl.DateTimeFormat;
+  readonly lists: Intl.ListFormat;
+  /** By digits after the point. */
+  readonly numbers: Map<number, Intl.NumberFormat>;
+}
+const known = new Map<string, Formats>();
+
+/** Made once a locale and zone: the engine takes longer to make them than to draw a page. */
+function formatsOf(locale: string, zone: string, units: UnitSystem): Formats {
+  const key = `${locale} ${units} ${zone}`;
+  let formats = known.get(key);
+  if (!formats) {
+    formats = makeFormats(locale, zone, units);
+    known.set(key, formats);
+  }
+  return formats;
+}
+
+function makeFormats(locale: string, zone: string, units: UnitSystem): Formats {
   const timeFormat = new Intl.DateTimeFormat(locale, {
     timeZone: zone,
     hour: units === "us" ? "numeric" : "2-digit",
@@ -66,13 +84,21 @@ export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
   const farDay = new Intl.DateTimeFormat(locale, { timeZone: "UTC", day: "numeric", month: "short" });
   const month = new Intl.DateTimeFormat(locale, { timeZone: "UTC", month: "long" });
   const lists = new Intl.ListFormat(locale, { style: "short", type: "unit" });
-  const formats = new Map<number, Intl.NumberFormat>();
+  return { timeFormat, longDay, farDay, month, lists, numbers: new Map() };
+}
+
+/** How numbers, dates and names are said to one person. Rounds as SCREENS 5.7 says; the exact value stands in the working. */
+export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
+  const locale = LOCALES[language][units];
+  const near = NEAR[language];
+  const calendar = calendarOf(zone);
+  const { timeFormat, longDay, farDay, month, lists, numbers } = formatsOf(locale, zone, units);
 
   const number = (value: number, digits_n = 0): string => {
-    let format = formats.get(digits_n);
+    let format = numbers.get(digits_n);
     if (!format) {
       format = new Intl.NumberFormat(locale, { maximumFractionDigits: digits_n });
-      formats.set(digits_n, format);
+      numbers.set(digits_n, format);
     }
     return format.format(value === 0 ? 0 : value).replace("-", MINUS);
   };
