@@ -45,10 +45,14 @@ function demoBook(): string {
 /** A house with a copy of the demo book of that morning. */
 export const openDemo = (): Promise<House> => openHouse({ book: demoBook() });
 
-/** What the shell answers about the served book on the demo's morning. */
-export async function askDemo<Answer>(house: House, words: readonly string[]): Promise<Answer> {
+/** What the shell answers about the served book, on the demo's morning unless said otherwise. */
+export async function askDemo<Answer>(
+  house: House,
+  words: readonly string[],
+  at_ms = DEMO_NOW_ms,
+): Promise<Answer> {
   if (house.book === undefined) throw new Error("this house serves no book of its own");
-  const at = new Date(DEMO_NOW_ms).toISOString();
+  const at = new Date(at_ms).toISOString();
   const program = join(root, "packages/cli/dist/sillwood.js");
   const { stdout } = await promisify(execFile)(
     process.execPath,

@@ -1,0 +1,93 @@
+import { afterAll, beforeAll, expect, it } from "vitest";
+import { accessibilityTroubles } from "../src/accessibility.ts";
+import { askDemo, DEMO_NOW_ms, demoLook, openDemo } from "../src/demo-book.ts";
+import { openDevice } from "../src/device.ts";
+import { settled } from "../src/every-screen.ts";
+import type { House } from "../src/house.ts";
+import { sidewaysTroubles } from "../src/layout.ts";
+import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
+import { walkerOn } from "../src/walker.ts";
+
+let house: House;
+beforeAll(async () => {
+  house = await openDemo();
+});
+afterAll(() => house?.discard());
+
+const hourLater_ms = DEMO_NOW_ms + 3_600_000;
+
+interface Asked {
+  readonly asks: readonly { readonly said: string; readonly plants: readonly string[] }[];
+}
+
+it("walk 7: a pot that hangs, drained and heavy, gets no water and goes to the grower", async () => {
+  const device = await openDevice({ ...demoLook, screen: "smallPhone" });
+  const walker = walkerOn(device);
+  try {
+    const { page } = device;
+    await enter(page, house, "helper");
+    const before = await entriesOf(house);
+    // The demo's rotten pot: its leaves hang while it is heavy with water.
+    const plant = before.find(({ kind, data }) => kind === "plant.brought" && data["number"] === 107)?.on[0];
+    const asksOf = async () =>
+      (await askDemo<Asked>(house, ["round"], hourLater_ms)).asks.filter(({ plants }) =>
+        plants.includes(plant ?? ""),
+      );
+    const asked_n = (await asksOf()).length;
+    await page.goto(`${house.address}#/walk/lamp-shelf-a?pot=${plant}`);
+    await page.locator("main").getByText("107", { exact: true }).first().waitFor();
+    await settled(page);
+    expect(await accessibilityTroubles(page)).toEqual([]);
+    await walker.shoot("walk-07-at-the-pot");
+
+    await walker.tap(page.getByRole("button", { name: "Other…" }));
+    await walker.tap(page.getByRole("button", { name: "looks wrong" }));
+    await page.getByRole("heading", { level: 1, name: "What is wrong?" }).waitFor();
+    await settled(page);
+    await walker.shoot("walk-07-where");
+    await walker.tap(page.getByRole("button", { name: /droop/ }));
+    await page.getByText("One look would settle it:").waitFor();
+    await settled(page);
+    await walker.shoot("walk-07-droops");
+    // Before anybody lifted it the page already says not to water.
+    const doNot = page.locator("section", { has: page.getByRole("heading", { name: "Do not" }) });
+    await doNot.getByText(/do not water/i).waitFor();
+    const heavy = page.getByRole("button", { name: /^heavy$/i });
+    await walker.tap(heavy);
+    await heavy.waitFor({ state: "detached" });
+    await settled(page);
+
+    await doNot.getByText(/do not water/i).waitFor();
+    expect(await page.getByText("A ranking, not a chance").count()).toBe(1);
+    expect(await page.locator("ol > li").first().textContent()).toMatch(/likeliest.*wet roots/);
+    expect(await page.getByText("Something not in this list is possible.").count()).toBe(1);
+    const keys = () => page.getByRole("button").allTextContents();
+    expect((await keys()).filter((words) => /WATER|DONE|\d\s*mL/i.test(words))).toEqual([]);
+    expect(await accessibilityTroubles(page)).toEqual([]);
+    expect(await sidewaysTroubles(page)).toEqual([]);
+    await walker.shoot("walk-07-heavy");
+
+    await walker.tap(page.getByRole("button", { name: "WRITE IT, tell the grower" }));
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^wrote/ })
+      .waitFor();
+    await allOnServer(page);
+    await settled(page);
+    await walker.shoot("walk-07-written");
+    expect((await keys()).filter((words) => /WATER/.test(words))).toEqual([]);
+
+    const helper = before.find(({ kind, data }) => kind === "person.joined" && data["role"] === "helper");
+    const written = await entriesSince(house, before);
+    expect(written.map(({ kind, on, by }) => ({ kind, on, by }))).toEqual([
+      { kind: "round.left", on: [plant], by: helper?.on[0] },
+    ]);
+    // It waits for the grower on the round, and nothing was counted as watered.
+    const asks = await asksOf();
+    expect(asks).toHaveLength(asked_n + 1);
+    expect(asks.map(({ said }) => said).join("\n")).toMatch(/107.*helper/);
+    walker.finish({ taps_n: 5, keys_n: 0, typedValues_n: 0 });
+  } finally {
+    await device.discard();
+  }
+});
