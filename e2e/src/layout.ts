@@ -8,6 +8,14 @@ export function sidewaysScroll_px(page: Page): Promise<number> {
   });
 }
 
+/** How far the page as a whole can be pushed down, past its lowest strip; its parts scroll within themselves. */
+export function emptyScroll_px(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const sheet = document.scrollingElement ?? document.documentElement;
+    return Math.max(0, sheet.scrollHeight - sheet.clientHeight);
+  });
+}
+
 /** Words that are cut off by the box they stand in. */
 export function clippedWords(page: Page): Promise<readonly string[]> {
   return page.evaluate(() => {

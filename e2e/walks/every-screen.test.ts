@@ -4,7 +4,7 @@ import { demoLook, openDemo } from "../src/demo-book.ts";
 import { type Device, openDevice } from "../src/device.ts";
 import { everyScreen, goTo, type Screen } from "../src/every-screen.ts";
 import type { House } from "../src/house.ts";
-import { clippedWords, sidewaysTroubles } from "../src/layout.ts";
+import { clippedWords, emptyScroll_px, sidewaysTroubles } from "../src/layout.ts";
 import { enter } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
@@ -30,6 +30,8 @@ async function lookAtAll(device: Device, size: string): Promise<readonly string[
     await walker.shoot(`screen-${size}-${screen.name}`);
     note(await accessibilityTroubles(page));
     note(await sidewaysTroubles(page));
+    const below_px = await emptyScroll_px(page);
+    if (below_px > 0) note([`${below_px} px of nothing below the page`]);
     note((await clippedWords(page)).map((words) => `clipped: ${words}`));
     note(await contrastTroubles(page, papers));
   }
