@@ -59,8 +59,20 @@ function lineOf(desk: Desk, { standing, kind, idle, acting }: Record, at: Entry)
   const sentence = (content: Content) => sentenceOf(kind, content, desk, first);
   const earlier = versions
     .slice(0, -1)
-    .map(({ said, content, state }, i) => ({ said, content, state, next: versions[i + 1] }))
-    .filter(({ state, next }) => state !== "withdrawn" && next?.state !== "restored")
+    .map(({ said, content, state }, i) => ({
+      said,
+      content,
+      state,
+      next: versions[i + 1],
+      afterNext: versions[i + 2],
+    }))
+    // What was withdrawn and taken back in stands as it stood, and what stays withdrawn is ruled through once, below.
+    .filter(
+      ({ state, next, afterNext }) =>
+        state !== "withdrawn" &&
+        next?.state !== "restored" &&
+        !(next?.state === "withdrawn" && (!afterNext || afterNext.state === "restored")),
+    )
     .map(({ said, content }) => ({
       said: sentence(content),
       by: say.name(said.by),
