@@ -7,6 +7,7 @@ import { airDays } from "../places/air-day.ts";
 import { mergeRecords, type Records, rowsOfSeries, type SeriesRow } from "../places/records.ts";
 import type { Site } from "../places/site.ts";
 import { type Calendar, calendarOf } from "../places/time.ts";
+import { plantKinds } from "../plants/kinds.ts";
 import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
 import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
 import { DEVICE_CLOCK, inBookOrder, type Record, recordBook } from "./records.ts";
@@ -213,13 +214,13 @@ export function createLedger({
       // What a correction or a clock report says may be about an entry that a snapshot left in the store.
       if (snapshot && entries.some(({ kind }) => kind === CORRECTED || kind === DEVICE_CLOCK)) stale = true;
       const changed = book.add(entries);
-      roster = undefined;
       const touched = new Set<PlantId>();
       let house = false;
       let runs = false;
       for (const [id, before] of changed) {
         const record = book.get(id);
         if (!record) continue;
+        if (record.kind === plantKinds.brought || before?.kind === plantKinds.brought) roster = undefined;
         const laid = lay(id, record, before);
         for (const plant of laid.plants) touched.add(plant as PlantId);
         house ||= laid.house !== "no";
