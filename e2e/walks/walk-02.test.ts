@@ -1,14 +1,14 @@
 import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
+import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
-import { openHouse } from "../src/house.ts";
 import { isInLowest, sidewaysScroll_px } from "../src/layout.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
 it("walk 2: a helper with wet hands waters a shelf, one touch a pot", async () => {
-  const house = await openHouse({ demo: true });
-  const device = await openDevice({ timezone: "America/Los_Angeles" });
+  const house = await openDemo();
+  const device = await openDevice(demoLook);
   const walker = walkerOn(device);
   try {
     const page = device.page;

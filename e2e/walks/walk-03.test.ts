@@ -1,40 +1,25 @@
-import { execFileSync } from "node:child_process";
-import { readdirSync } from "node:fs";
-import { join } from "node:path";
-import { fileURLToPath } from "node:url";
 import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
+import { askDemo, demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
-import { type House, openHouse } from "../src/house.ts";
+import type { House } from "../src/house.ts";
 import { isInLowest, sidewaysScroll_px } from "../src/layout.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
-const sillwood = fileURLToPath(new URL("../../packages/cli/dist/sillwood.js", import.meta.url));
 const run_n = 10;
 
 /** The demo's sill carries fourteen pots: four are given away before the walk, so that a run of ten remains. */
 async function leaveTen(house: House): Promise<void> {
-  const folder = join(house.folder, ".sillwood", "demo");
-  const book = readdirSync(folder).find((name) => name.endsWith(".sillwood"));
-  if (!book) throw new Error("the demo book is not where it is kept");
   await house.stop();
   for (const number of ["128", "129", "130", "109"])
-    execFileSync(process.execPath, [
-      sillwood,
-      "enter",
-      "plant.ended",
-      number,
-      "how=given",
-      "--book",
-      join(folder, book),
-    ]);
+    await askDemo(house, ["enter", "plant.ended", number, "how=given"]);
   await house.start();
 }
 
 it("walk 3: ten pots weighed; the weight of another pot is held until somebody says why", async () => {
-  const house = await openHouse({ demo: true });
-  const device = await openDevice({ timezone: "America/Los_Angeles" });
+  const house = await openDemo();
+  const device = await openDevice(demoLook);
   const walker = walkerOn(device);
   try {
     await leaveTen(house);

@@ -1,15 +1,15 @@
 import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
+import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
-import { openHouse } from "../src/house.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
 const pots_n = 5;
 
 it("walk 5: five pots done without a server outlive a reload and a dead battery, and go home once", async () => {
-  const house = await openHouse({ demo: true });
-  const device = await openDevice({ timezone: "America/Los_Angeles" });
+  const house = await openDemo();
+  const device = await openDevice(demoLook);
   const walker = walkerOn(device);
   // The server is away for most of this walk: the browser says so of everything that it asked in vain.
   walker.expectTrouble(/ERR_CONNECTION_REFUSED|ERR_EMPTY_RESPONSE|ERR_CONNECTION_RESET|INCOMPLETE_CHUNKED/);

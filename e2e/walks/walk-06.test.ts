@@ -1,8 +1,8 @@
 import type { Page } from "playwright-core";
 import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
+import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
-import { openHouse } from "../src/house.ts";
 import { sidewaysScroll_px } from "../src/layout.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { type Walker, walkerOn } from "../src/walker.ts";
@@ -55,8 +55,8 @@ function expectOrder(heard: string, words: readonly RegExp[]): void {
 }
 
 it("walk 6: a grower finds, asks why, weighs and takes back with the keyboard alone", async () => {
-  const house = await openHouse({ demo: true });
-  const device = await openDevice({ timezone: "America/Los_Angeles" });
+  const house = await openDemo();
+  const device = await openDevice(demoLook);
   const walker = walkerOn(device);
   try {
     const page = device.page;
