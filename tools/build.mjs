@@ -7,18 +7,22 @@ import { root, runNode } from "./run-program.mjs";
 
 const notBuilt = /\.(test|test-d)\.tsx?$|\.md$/;
 
-/** One file for Node: own packages inside, everything from npm left outside, since some of it is native. */
-async function bundle(name, outFile) {
+/**
+ * One file for Node: own packages inside, everything from npm left outside, since some of it is native.
+ *
+ * @param folder folder from the root, as `packages/cli`; the file goes into its `dist`
+ */
+export async function bundle(folder, outFile, entry = "src/main.ts") {
   const { build, defaultServerConditions } = await import("vite");
   const resolve = { conditions: ["source", ...defaultServerConditions] };
   await build({
-    root: join(root, "packages", name),
+    root: join(root, folder),
     configFile: false,
     logLevel: "warn",
     resolve,
     ssr: { resolve, noExternal: [/^@sillwood\//] },
     build: {
-      ssr: "src/main.ts",
+      ssr: entry,
       outDir: "dist",
       target: "node20",
       minify: false,
@@ -60,7 +64,7 @@ const products = {
   server: {
     sources: ["packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
     made: "packages/server/dist/server.js",
-    make: () => bundle("server", "server.js"),
+    make: () => bundle("packages/server", "server.js"),
   },
   cli: {
     sources: [
@@ -72,7 +76,7 @@ const products = {
       "simulator",
     ],
     made: "packages/cli/dist/sillwood.js",
-    make: () => bundle("cli", "sillwood.js"),
+    make: () => bundle("packages/cli", "sillwood.js"),
   },
   science: {
     sources: ["packages/science"],

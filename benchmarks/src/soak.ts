@@ -15,6 +15,7 @@ const PROPERTIES = [
   "packages/bench/src/plants",
   "packages/bench/src/pages",
   "packages/bench/src/crafts/watering/fold.property.test.ts",
+  "benchmarks/src/speed/arrival-order.test.ts",
   "packages/store/test/history.sim.test.ts",
   "packages/cli/test/fuzz.test.ts",
   "packages/server/test/openapi.test.ts",

@@ -1,28 +1,67 @@
-import { describe, expect, it } from "vitest";
+import { mkdtempSync, rmSync } from "node:fs";
+import { tmpdir } from "node:os";
+import { join } from "node:path";
+import { accept, acceptedKinds } from "@sillwood/bench/book";
+import { expect, it } from "vitest";
 import { appendSpeed } from "./append.ts";
+import { type BigBookSize, bigBook } from "./big-book.ts";
+import { bigKinds } from "./big-kinds.ts";
+import { keepBigBook } from "./kept-book.ts";
 import { oneEntrySpeed } from "./one-entry.ts";
-import { etSpeed } from "./reference-et.ts";
+import { compilerHere, etSpeed } from "./reference-et.ts";
+import { readAll, start } from "./start.ts";
 
-/** That the benchmarks run and that what they compare is equal; how long they take is never a test. */
-const SMALL = {
-  seed: 1,
-  plants_n: 12,
-  entries_n: 1500,
-  spots_n: 12,
-  days_n: 60,
-  until_ms: Date.UTC(2026, 9, 1, 16),
+// Samples of the benchmarks: that they run, and that what they time gives the right numbers. Nothing here looks at a clock.
+const NOW_ms = Date.UTC(2026, 9, 1, 16);
+const SMALL: BigBookSize = {
+  seed: 5,
+  plants_n: 20,
+  entries_n: 2500,
+  spots_n: 20,
+  days_n: 120,
+  until_ms: NOW_ms,
 };
 
-describe("benchmarks", () => {
-  it("compute the same reference ET in both ways", () => {
-    expect(etSpeed(2000, 1, 1, undefined).apart_mm_d).toBeLessThan(1e-9);
-  });
-  it("keep every entry that they append", async () => {
-    expect((await appendSpeed(2, 1)).kept_n).toBeGreaterThanOrEqual(40);
-  });
-  it("give after one more entry the pages of a fold from nothing", () => {
-    const { pages_n, differing_n } = oneEntrySpeed(SMALL, 2);
-    expect(pages_n).toBeGreaterThan(1);
-    expect(differing_n).toBe(0);
-  });
+it("a big book holds exactly what was asked for, passes the gate, and is the same from the same seed", () => {
+  const entries = [...bigBook(SMALL).portions()].flat();
+  const kinds = acceptedKinds(bigKinds);
+  expect(entries.length).toBe(SMALL.entries_n);
+  for (const { entry, hash, text } of entries)
+    expect(accept(entry, kinds)).toMatchObject({ ok: true, state: "known", hash, text });
+  expect(entries.every(({ entry }) => entry.at_ms < NOW_ms)).toBe(true);
+  expect(new Set(entries.map(({ entry }) => entry.kind)).size).toBeGreaterThan(8);
+  expect([...bigBook(SMALL).portions()].flat().at(-1)).toEqual(entries.at(-1));
+  expect([...bigBook({ ...SMALL, seed: 6 }).portions()].flat().at(-1)).not.toEqual(entries.at(-1));
+});
+
+it("reference ET in C, over arrays and one by one are the same numbers", () => {
+  const cc = compilerHere();
+  const speed = etSpeed(2000, 1, 3, cc);
+  expect(speed.apart_mm_d).toBeLessThan(1e-9);
+  if (cc !== undefined) expect(speed.c?.apart_mm_d).toBeLessThan(1e-9);
+});
+
+it("what is appended while it is timed is in the book", async () => {
+  expect((await appendSpeed(2, 4)).kept_n).toBe(40);
+});
+
+it("a start from the checkpoint draws the round of a start from all entries", async () => {
+  const folder = mkdtempSync(join(tmpdir(), "sillwood-speed-"));
+  try {
+    const path = join(folder, "small.book");
+    await keepBigBook(path, SMALL);
+    expect(await readAll(path)).toBeGreaterThan(0);
+    const cold = await start(path, NOW_ms, "entries", true);
+    const kept = await start(path, NOW_ms, "checkpoint");
+    expect(cold.plants_n).toBe(SMALL.plants_n);
+    expect(kept.round).toBe(cold.round);
+  } finally {
+    rmSync(folder, { recursive: true, force: true });
+  }
+});
+
+it("pages after one new entry are those of a fold from nothing", () => {
+  const speed = oneEntrySpeed(SMALL, 3);
+  expect(speed.pages_n).toBeGreaterThan(3);
+  expect(speed.differing_n).toBe(0);
 });
