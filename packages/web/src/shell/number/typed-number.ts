@@ -20,10 +20,7 @@ export function typeDigit(digit: string): void {
 export const typed = (): string => text;
 
 export const useTyped = (): string =>
-  useSyncExternalStore(
-    (listener) => {
-      listeners.add(listener);
-      return () => listeners.delete(listener);
-    },
-    typed,
-  );
+  useSyncExternalStore((listener) => {
+    listeners.add(listener);
+    return () => listeners.delete(listener);
+  }, typed);
