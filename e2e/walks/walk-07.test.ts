@@ -79,14 +79,69 @@ it("walk 7: a pot that hangs, drained and heavy, gets no water and goes to the g
 
     const helper = before.find(({ kind, data }) => kind === "person.joined" && data["role"] === "helper");
     const written = await entriesSince(house, before);
-    expect(written.map(({ kind, on, by }) => ({ kind, on, by }))).toEqual([
-      { kind: "round.left", on: [plant], by: helper?.on[0] },
+    const seenBy = { on: [plant], by: helper?.on[0] };
+    expect(written).toMatchObject([
+      { ...seenBy, kind: "watering.looked", data: { look: "drooping", yes: true } },
+      { ...seenBy, kind: "watering.looked", data: { look: "heavy", yes: true } },
+      { ...seenBy, kind: "round.left", data: { case: ["droops", "heavy pot"] } },
     ]);
+    expect(written).toHaveLength(3);
     // It waits for the grower on the round, and nothing was counted as watered.
     const asks = await asksOf();
     expect(asks).toHaveLength(asked_n + 1);
     expect(asks.map(({ said }) => said).join("\n")).toMatch(/107.*helper/);
     walker.finish({ taps_n: 5, keys_n: 0, typedValues_n: 0 });
+  } finally {
+    await device.discard();
+  }
+});
+
+interface Tasks {
+  readonly benches: readonly {
+    readonly spots: readonly {
+      readonly number: string;
+      readonly tasks: readonly { readonly work: string }[];
+    }[];
+  }[];
+}
+
+it("walk 7: a pot that was to be watered is not, once it was seen to hang while heavy", async () => {
+  const device = await openDevice({ ...demoLook, screen: "smallPhone" });
+  const walker = walkerOn(device);
+  try {
+    const { page } = device;
+    await enter(page, house, "helper");
+    const tasksOf = async (number: string) =>
+      (await askDemo<Tasks>(house, ["round"])).benches
+        .flatMap(({ spots }) => spots)
+        .find((spot) => spot.number === number)?.tasks ?? [];
+    expect((await tasksOf("110")).map(({ work }) => work)).toEqual(["water"]);
+    const plant = (await entriesOf(house)).find(({ data }) => data["number"] === 110)?.on[0];
+    await page.goto(`${house.address}#/walk/lamp-shelf-a?pot=${plant}`);
+    await page.locator("main").getByText("110", { exact: true }).waitFor();
+    await page.getByRole("button", { name: /^DONE \d+\smL$/ }).waitFor();
+
+    await walker.tap(page.getByRole("button", { name: "Other…" }));
+    await walker.tap(page.getByRole("button", { name: "looks wrong" }));
+    await walker.tap(page.getByRole("button", { name: /droop/ }));
+    await walker.tap(page.getByRole("button", { name: /^heavy$/i }));
+    await walker.tap(page.getByRole("button", { name: "WRITE IT, tell the grower" }));
+    await page
+      .getByRole("status")
+      .filter({ hasText: /^wrote 110 the leaves droop/ })
+      .waitFor();
+    await allOnServer(page);
+    await settled(page);
+    await walker.shoot("walk-07-held");
+    expect(
+      (await page.getByRole("button").allTextContents()).filter((said) => /WATER|mL/.test(said)),
+    ).toEqual([]);
+    // Back on the walk its roots are to be looked at, and no key pours.
+    await page.goto(`${house.address}#/walk/lamp-shelf-a`);
+    await page.locator("main").getByText("look at the roots of 110, do not water").waitFor();
+    await settled(page);
+    expect(await page.getByRole("button", { name: /\d\smL/ }).count()).toBe(0);
+    walker.finish({ taps_n: 5, keys_n: 0 });
   } finally {
     await device.discard();
   }

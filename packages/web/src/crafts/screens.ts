@@ -16,6 +16,8 @@ export interface CraftScreens {
   readonly weighed?: (plant: PlantId, weight_g: number, isConfirmed: boolean) => Draft;
   /** The entry for water given outside the round. */
   readonly watered?: (plant: PlantId, volume_mL: number) => Draft;
+  /** The entries for signs that a person saw while asking what is wrong, in the order in which they must be read. */
+  readonly seen?: (plant: PlantId, signs: readonly string[]) => readonly Draft[];
   /** The entry for "it is wet already". */
   readonly foundWet?: (plant: PlantId) => Draft;
   /** The most a pot can hold, for a digit too many. */

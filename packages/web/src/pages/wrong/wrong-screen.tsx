@@ -2,6 +2,7 @@ import type { PlantId } from "@sillwood/bench/book";
 import type { Sign } from "@sillwood/bench/crafts";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
+import { fromCrafts } from "../../crafts/index.ts";
 import { nowMs } from "../../engine/clock.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
@@ -60,18 +61,18 @@ export function WrongScreen() {
   const best = signs[0]?.sign;
   const tell = async () => {
     setBusy(true);
-    const written = await write(engine, [
-      {
-        kind: "round.left",
-        on: [plant],
-        data: {
-          text: [say.list(seen.map(saidOf)), best && words.likeliestIs(best.cause)]
-            .filter(Boolean)
-            .join("; "),
-          case: seen,
-        },
-      },
-    ]);
+    const text = [say.list(seen.map(saidOf)), best && words.likeliestIs(best.cause)]
+      .filter(Boolean)
+      .join("; ");
+    // What was seen counts for the crafts at once; the case is for the grower.
+    const written = await write(
+      engine,
+      [
+        ...(fromCrafts("seen")?.(plant, seen) ?? []),
+        { kind: "round.left", on: [plant], data: { text, case: seen } },
+      ],
+      { said: `${value.number} ${text}` },
+    );
     setBusy(false);
     if ("kept" in written) go(`/plant/${plant}`);
   };
