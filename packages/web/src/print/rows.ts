@@ -19,10 +19,10 @@ export function sheetRows(round: Round): readonly SheetRow[] {
 
 export function byBench(
   rows: readonly SheetRow[],
-): readonly { readonly name: string; readonly rows: readonly SheetRow[] }[] {
-  const benches = new Map<string, { name: string; rows: SheetRow[] }>();
+): readonly { readonly bench: string; readonly name: string; readonly rows: readonly SheetRow[] }[] {
+  const benches = new Map<string, { bench: string; name: string; rows: SheetRow[] }>();
   for (const row of rows) {
-    const bench = benches.get(row.bench) ?? { name: row.benchName, rows: [] };
+    const bench = benches.get(row.bench) ?? { bench: row.bench, name: row.benchName, rows: [] };
     bench.rows.push(row);
     benches.set(row.bench, bench);
   }

@@ -20,6 +20,7 @@ interface Marked {
   readonly mark: "done" | "less" | "more" | "not";
   readonly grams: string;
 }
+const WALKED = "round.walked";
 const MARKS = ["less", "more", "not"] as const;
 const UNMARKED: Marked = { mark: "done", grams: "" };
 
@@ -57,9 +58,9 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
   const mark = ({ task }: SheetRow, change: Partial<Marked>) =>
     setMarks({ ...marks, [task.id]: { ...(marks[task.id] ?? UNMARKED), ...change } });
   // Entries typed back carry the very moment of the sheet, so a second typing shows.
-  const already_n = since?.filter(({ state }) => state === "in force").length ?? 0;
+  const already_n = since?.filter(({ state, kind }) => state === "in force" && kind !== WALKED).length ?? 0;
 
-  const drafts = rows.flatMap((row): readonly Draft[] => {
+  const acts = rows.flatMap((row): readonly Draft[] => {
     const { task } = row;
     const { mark: said, grams } = markOf(row);
     const weight_g = typedWeight_g(grams, units);
@@ -76,8 +77,17 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
         : actOf(task, amount?.[said] && Math.max(1, amount[said]));
     return [...(weighed ? [weighed] : []), ...(act ? [act] : [])].map((draft) => ({ ...draft, at_ms }));
   });
+  // A round on paper passed every pot of its sheet, as a round with the phone does.
+  const walked = byBench(rows).map(
+    ({ bench, rows: passed }): Draft => ({
+      kind: WALKED,
+      on: [...new Set(passed.map(({ task }) => task.plant))],
+      data: { bench, tasks_n: passed.filter((row) => markOf(row).mark !== "not").length },
+      at_ms,
+    }),
+  );
   const keep = async () => {
-    const written = await write(engine, drafts, { said: words.typedBack(rows.length) });
+    const written = await write(engine, [...acts, ...walked], { said: words.typedBack(rows.length) });
     if ("kept" in written) go("/");
   };
   return (
@@ -85,8 +95,8 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
       where={words.typeBackTitle}
       beside={`${say.day(at_ms)} ${say.time(at_ms)}`}
       keys={
-        <Key main shut={drafts.length === 0} onPress={() => void keep()}>
-          {words.keepSheet(drafts.length)}
+        <Key main shut={acts.length === 0} onPress={() => void keep()}>
+          {words.keepSheet(acts.length)}
         </Key>
       }
     >
