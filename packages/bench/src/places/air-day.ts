@@ -15,7 +15,7 @@ import { outdoorWeather } from "./weather-ahead.ts";
 /** Air of a heated room until somebody says better. @source our assumption */
 const USUAL_ROOM = { dayAir_C: 21, nightAir_C: 17, humidity_frac: 0.5, wind_m_s: 0.08 } as const;
 /** Daily light where not even the direction of the window is known. @source our assumption */
-const UNKNOWN_LIGHT_mol_m2_d = 6;
+const UNKNOWN_LIGHT_mol_m2_d = 4;
 /** Light of a sill is taken to come between these hours, lamp light between the lamp's. @source our assumption */
 const LAMP_HOURS_h = 14;
 const MOL_PER_UMOL = 1e-6;
@@ -27,7 +27,7 @@ const PAR_mol_per_MJ = 4.57 * 0.45;
  * Relative sd of a day's water demand from not knowing air and light. @source our assumption, after section 9 of the
  * air-water sheet (10 to 15 % indoors, 15 to 35 % outdoors, growing with the lead).
  */
-const DEMAND_SD = { logged: 0.08, typed: 0.12, guessedLight: 0.3, unknown: 0.4 } as const;
+const DEMAND_SD = { logged: 0.08, typed: 0.12, guessedLight: 0.3, unknown: 0.5 } as const;
 
 /**
  * Air and light of every place and day, worked out once each and kept, so that the same object comes back. Spots whose light

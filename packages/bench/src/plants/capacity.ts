@@ -11,21 +11,23 @@ export const AVAILABLE_frac: Readonly<Record<Medium, number>> = {
   spongy: 0.42,
   bark: 0.32,
   gritty: 0.22,
-  unknown: 0.35,
+  unknown: 0.39,
 };
 
 /** Relative sd of a capacity that was only estimated from pot and medium (air-water sheet S2). */
 export const CAPACITY_SD_frac = 0.25;
+/** The same where the pot, or the medium, is not written; where neither is, both doubts add up. @source our assumption */
 const CAPACITY_SD_UNKNOWN_frac = 0.4;
+const CAPACITY_SD_NOTHING_frac = 0.55;
 
 /** Water between just drained and first lasting wilt by pot and medium, g. */
 export function usualCapacity(plant: PlantFacts): Reading {
   const pot = plant.pot ?? USUAL_POT;
   const value = mediumVolume_mL(pot) * AVAILABLE_frac[plant.medium];
-  const known = plant.pot !== undefined && plant.medium !== "unknown";
+  const unknown_n = Number(plant.pot === undefined) + Number(plant.medium === "unknown");
   return {
     value,
-    sd: value * (known ? CAPACITY_SD_frac : CAPACITY_SD_UNKNOWN_frac),
+    sd: value * ([CAPACITY_SD_frac, CAPACITY_SD_UNKNOWN_frac, CAPACITY_SD_NOTHING_frac][unknown_n] as number),
     origin: "assumed",
     from: `${Math.round(mediumVolume_mL(pot))} mL of ${plant.medium === "unknown" ? "an unknown" : plant.medium === "bark" ? "bark" : `a ${plant.medium}`} medium holding ${Math.round(AVAILABLE_frac[plant.medium] * 100)} % for the plant`,
   };
