@@ -93,7 +93,9 @@ export function sidewaysTroubles(page: Page): Promise<readonly string[]> {
 /** What keeps the main key from the thumb: it must lie wholly in the lowest share of the screen, uncovered. */
 export function mainKeyTrouble(page: Page, share_frac = 0.45): Promise<string | undefined> {
   return page.evaluate((share) => {
-    const key = document.querySelector<HTMLElement>("dialog[open] [data-main-key], [data-main-key]");
+    const key = document.querySelector<HTMLElement>(
+      document.querySelector("dialog[open]") ? "dialog[open] [data-main-key]" : "[data-main-key]",
+    );
     if (!key) return "there is no main key";
     const { left, top, bottom, width, height } = key.getBoundingClientRect();
     const where = `${key.textContent?.trim()} stands from ${Math.round(top)} to ${Math.round(bottom)} of ${innerHeight}`;

@@ -4,7 +4,7 @@ import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
 import { settled } from "../src/every-screen.ts";
 import type { House } from "../src/house.ts";
-import { sidewaysTroubles } from "../src/layout.ts";
+import { mainKeyTrouble, sidewaysTroubles } from "../src/layout.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
@@ -70,6 +70,7 @@ it("walk 9: US units stand on every edge, and the book stays in SI", async () =>
     await walker.tap(page.getByRole("button", { name: "Watered", exact: true }));
     await walker.pad("6.5");
     await walker.shoot("walk-09-typed");
+    expect(await mainKeyTrouble(page)).toBeUndefined();
     await walker.tap(page.locator("dialog").getByRole("button", { name: /^6(½|\.5)[\s\u202f]fl oz$/ }));
     await page
       .getByRole("status")
