@@ -74,7 +74,7 @@ describe("the catalogue", () => {
   });
 });
 
-const docblocks = new Map<string, { what: string; source: string }>();
+const docblocks = new Map<string, { what: string; source: string; file: string }>();
 for (const field of Object.keys(fields)) {
   for (const file of readdirSync(new URL(`${field}/`, source))) {
     if (file.endsWith(".test.ts")) continue;
@@ -83,14 +83,30 @@ for (const field of Object.keys(fields)) {
     for (const [, doc = "", name = ""] of text.matchAll(pattern)) {
       const lines = doc.split("\n").map((line) => line.replace(/^\s*\*\s?/, "").trim());
       const cited = lines.find((line) => line.startsWith("@source "))?.slice("@source ".length) ?? "";
-      docblocks.set(name, { what: lines.find((line) => line !== "") ?? "", source: cited });
+      docblocks.set(name, { what: lines.find((line) => line !== "") ?? "", source: cited, file: text });
     }
   }
 }
 
 describe.each(catalogue.map((entry) => [entry.name, entry] as const))("%s", (name, entry) => {
   it("says what its docstring says and cites what it cites", () => {
-    expect(docblocks.get(name)).toEqual({ what: entry.what, source: entry.source });
+    expect(docblocks.get(name)).toMatchObject({ what: entry.what, source: entry.source });
+  });
+
+  it("takes what the function takes: no name twice, none that its file does not declare", () => {
+    const names = entry.inputs.map((input) => input.name);
+    expect(new Set(names).size).toBe(names.length);
+    const assumptions = Object.values(fields[entry.field] ?? {})
+      .flatMap((each) => (Array.isArray(each) ? (each as { key?: string }[]) : []))
+      .map((each) => each.key);
+    const declared = (input: string): boolean =>
+      new RegExp(
+        `readonly ${input}\\??:|function ${name}\\(${input}:|^  (readonly )?${input}\\??: (number|boolean)`,
+        "m",
+      ).test(docblocks.get(name)?.file ?? "") || assumptions.includes(input);
+    // These take lists of parts or a belief, which the catalogue flattens under names of its own.
+    if (["momentMatch", "linearUpdate", "carryToOthers"].includes(name)) return;
+    expect(names.filter((input) => !declared(input))).toEqual([]);
   });
 
   it("cites a work of its field, or owns that it has none", () => {

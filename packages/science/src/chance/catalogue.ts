@@ -99,7 +99,6 @@ export const chanceCatalogue: readonly ScienceFunction[] = [
     source: "GneitingRaftery2007",
     inputs: [
       number("forecast", -1e12, 1e12, 3),
-      number("forecast", -1e12, 1e12, 3),
       number("observed", -1e12, 1e12, 3),
       number("probability", 0, 1, 0.9),
     ],

@@ -1,5 +1,5 @@
 import { byName, describeField, single } from "../catalogue/describe.ts";
-import { assumed, choice, number, optional } from "../catalogue/input.ts";
+import { assumed, number, optional } from "../catalogue/input.ts";
 import type { ScienceFunction } from "../catalogue/types.ts";
 import {
   absorbedFromLamp_W_m2,
@@ -209,7 +209,6 @@ export const plantCatalogue: readonly ScienceFunction[] = [
     what: "How far evaporation from the surface has fallen as it dries, in two stages.",
     source: "FAO56 eq. 74",
     inputs: [
-      choice("surface", ["short", "tall"], "short"),
       number("evaporated_mm", 0, 100, 10),
       number("totalEvaporable_mm", 0.5, 100, 15),
       number("readilyEvaporable_mm", 0, 100, 6),
@@ -219,7 +218,6 @@ export const plantCatalogue: readonly ScienceFunction[] = [
     what: "Evaporation coefficient of a surface that is partly shaded and partly dry.",
     source: "FAO56 eq. 71",
     inputs: [
-      choice("surface", ["short", "tall"], "short"),
       number("evaporationReduction", 0, 1, 1),
       number("coefficientMax", 0, 2, 1.2),
       number("basalCoefficient", 0, 1.5, 1),

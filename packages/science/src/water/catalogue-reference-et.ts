@@ -83,11 +83,7 @@ export const referenceEtCatalogue: readonly ScienceFunction[] = [
   describe("netShortwave_MJ_m2", byName(netShortwave_MJ_m2), {
     what: "Short-wave radiation that a surface keeps.",
     source: "FAO56 eq. 38",
-    inputs: [
-      choice("surface", ["short", "tall"], "short"),
-      number("solar_MJ_m2", 0, 50, 15),
-      optional(number("albedo", 0, 1, 0.23)),
-    ],
+    inputs: [number("solar_MJ_m2", 0, 50, 15), optional(number("albedo", 0, 1, 0.23))],
   }),
   describe("netLongwave_MJ_m2_d", byName(netLongwave_MJ_m2_d), {
     what: "Long-wave radiation that a surface loses in a day.",
