@@ -9,7 +9,7 @@ import type { Start } from "./start.ts";
 const RUNS_n = 3;
 const NOW_ms = Date.UTC(2026, 9, 1, 16);
 
-export const bookOf = (plants_n: number, seed: number): BigBookSize => ({
+const bookOf = (plants_n: number, seed: number): BigBookSize => ({
   seed,
   plants_n,
   entries_n: plants_n * 250,
