@@ -1,5 +1,6 @@
 import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
+import { DEMO_NOW_ms } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
 import { openHouse } from "../src/house.ts";
 import { sidewaysScroll_px } from "../src/layout.ts";
@@ -7,9 +8,17 @@ import { allOnServer, entriesOf } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
 const days = ["Su", "Mo", "Tu", "We", "Th", "Fr", "Sa"];
+const months = ["Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"];
 
-/** "Water: Fri 27 Nov (We to Tu)": how many days the range in the bracket spans. */
+/** "Water: tomorrow (We to Tu)", or "(14 to 22 Jan)", "(28 Jan to 5 Feb)" from a week on: how many days the bracket spans. */
 function span_d(said: string): number {
+  const dates = /\((\d+)(?: (\w{3}))? to (\d+) (\w{3})\)/.exec(said);
+  if (dates) {
+    const [, fromDay, fromMonth, toDay, toMonth = ""] = dates;
+    const at = (month: string, day: string | undefined) => Date.UTC(2025, months.indexOf(month), Number(day));
+    const span_ms = at(toMonth, toDay) - at(fromMonth ?? toMonth, fromDay);
+    return Math.round(span_ms / 86_400_000);
+  }
   const range = /\((\w\w)(?: to (\w\w))?\)/.exec(said);
   const from = days.indexOf(range?.[1] ?? "");
   const to = days.indexOf(range?.[2] ?? range?.[1] ?? "");
@@ -20,7 +29,7 @@ function span_d(said: string): number {
 it("walk 1: four facts give a newcomer a date with a range", async () => {
   const house = await openHouse();
   // A fixed day: the range is said in whole days.
-  const device = await openDevice({ now_ms: Date.UTC(2026, 10, 25, 15, 30) });
+  const device = await openDevice({ now_ms: DEMO_NOW_ms });
   const walker = walkerOn(device);
   try {
     const page = device.page;
