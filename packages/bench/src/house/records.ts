@@ -16,6 +16,8 @@ export type Idle = "withdrawn" | "newer" | "request" | "broken";
 
 /** A first entry with what was said about it since, and how it stands now. */
 export interface Record {
+  /** As it was first said. */
+  readonly first: Entry;
   readonly standing: Standing;
   readonly kind: AnyEntryKind | undefined;
   /** The entry as it acts: corrected content, lifted shape, corrected time. Undefined while it does not act. */
@@ -42,7 +44,6 @@ export interface RecordBook {
 export const DEVICE_CLOCK = "device.clock";
 
 export function recordBook(kinds: KindRegistry): RecordBook {
-  const firsts = new Map<EntryId, Entry>();
   const corrections = new Map<EntryId, Entry[]>();
   const correctionIds = new Map<EntryId, Entry>();
   const reports = new Map<EntryId, Entry>();
@@ -60,9 +61,8 @@ export function recordBook(kinds: KindRegistry): RecordBook {
     return b < a ? next : undefined;
   }
 
-  function settle(id: EntryId): void {
-    const first = firsts.get(id);
-    if (!first) return;
+  function settle(first: Entry): void {
+    const { id } = first;
     const record = recordOf(first, (corrections.size > 0 && corrections.get(id)) || [], kinds, timeOf);
     records.set(id, record);
     if (!record.acting) idle.set(id, record);
@@ -72,7 +72,12 @@ export function recordBook(kinds: KindRegistry): RecordBook {
   return {
     add(entries) {
       const changed = new Map<EntryId, Record | undefined>();
+      const corrected = new Set<EntryId>();
       let clocksMoved = false;
+      // What a record was before this call, not what it was between two of its entries.
+      const mark = (id: EntryId, earlier: Record | undefined) => {
+        if (earlier === undefined || !changed.has(id)) changed.set(id, earlier);
+      };
       for (const entry of entries) {
         if (entry.kind === CORRECTED) {
           const kept = chosen(correctionIds.get(entry.id), entry);
@@ -81,34 +86,33 @@ export function recordBook(kinds: KindRegistry): RecordBook {
           for (const id of kept.corrects ?? []) {
             const others = (corrections.get(id) ?? []).filter((other) => other.id !== kept.id);
             corrections.set(id, [...others, kept].sort(compareClock));
-            changed.set(id, records.get(id));
+            mark(id, records.get(id));
+            corrected.add(id);
           }
           continue;
         }
-        const before = firsts.get(entry.id);
-        const kept = chosen(before, entry);
+        const earlier = records.get(entry.id);
+        const kept = chosen(earlier?.first, entry);
         if (!kept) continue;
-        firsts.set(entry.id, kept);
-        changed.set(entry.id, before && records.get(entry.id));
+        mark(entry.id, earlier);
+        settle(kept);
         if (entry.kind === DEVICE_CLOCK) {
           reports.set(entry.id, kept);
           clocksMoved = true;
         }
       }
-      if (!clocksMoved) {
-        for (const id of changed.keys()) settle(id);
-        return changed;
+      if (clocksMoved) {
+        const data = [...reports.values()].map((report) => ({
+          clock: report.clock,
+          id: report.id,
+          data: report.data as unknown as DeviceClock,
+        }));
+        timeOf = correctedTime(data);
+        for (const [id, record] of records) mark(id, record);
       }
-      timeOf = correctedTime(
-        [...reports.values()].map(({ clock, id, data }) => ({
-          clock,
-          id,
-          data: data as unknown as DeviceClock,
-        })),
-      );
-      for (const id of firsts.keys()) {
-        changed.set(id, records.get(id));
-        settle(id);
+      for (const id of clocksMoved ? records.keys() : corrected) {
+        const first = records.get(id)?.first;
+        if (first) settle(first);
       }
       return changed;
     },
@@ -116,7 +120,7 @@ export function recordBook(kinds: KindRegistry): RecordBook {
     all: () => records.values(),
     idle: () => [...idle.values()],
     get size() {
-      return firsts.size;
+      return records.size;
     },
     twins,
   };
@@ -134,14 +138,14 @@ function recordOf(
     return new PlainRecord(first, kind, at_ms === first.at_ms ? first : { ...first, at_ms });
   }
   const stand = standing(first, corrections);
-  if (!kind || stand.content.v > kind.v) return { standing: stand, kind, idle: "newer" };
+  if (!kind || stand.content.v > kind.v) return { first, standing: stand, kind, idle: "newer" };
   const inForce = entryInForce(stand);
-  if (!inForce) return { standing: stand, kind, idle: "withdrawn" };
+  if (!inForce) return { first, standing: stand, kind, idle: "withdrawn" };
   const data = inForce.v < kind.v ? (kind.upcast?.(inForce.v, inForce.data) ?? inForce.data) : inForce.data;
   // A first entry passed the gate with its data; what a correction holds is checked here, where its kind is known.
   if (stand.versions.length > 1 && checkData(kind, data).length > 0)
-    return { standing: stand, kind, idle: "broken" };
-  return { standing: stand, kind, acting: { ...inForce, data, at_ms: timeOf(inForce) } };
+    return { first, standing: stand, kind, idle: "broken" };
+  return { first, standing: stand, kind, acting: { ...inForce, data, at_ms: timeOf(inForce) } };
 }
 
 /**
@@ -149,18 +153,18 @@ function recordOf(
  * a million entries are held once and not three times.
  */
 class PlainRecord implements Record {
-  readonly #first: Entry;
+  readonly first: Entry;
   readonly kind: AnyEntryKind;
   readonly acting: Entry;
 
   constructor(first: Entry, kind: AnyEntryKind, acting: Entry) {
-    this.#first = first;
+    this.first = first;
     this.kind = kind;
     this.acting = acting;
   }
 
   get standing(): Standing {
-    return standing(this.#first, []);
+    return standing(this.first, []);
   }
 }
 

@@ -1,4 +1,4 @@
-import { CAPACITY, DEPLETION, meanOf, sdOf, withLook, withPour } from "@sillwood/science/water";
+import { CAPACITY, DEPLETION, meanOf, type Pour, sdOf, withLook, withPour } from "@sillwood/science/water";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Happening, Sight } from "../craft.ts";
 import { booked, changed } from "./changed.ts";
@@ -15,7 +15,7 @@ const TOO_MUCH = 3;
 interface WaterIn {
   readonly volume_mL: number;
   readonly drained: "yes" | "no" | "unknown";
-  readonly leachate_mL?: number;
+  readonly leachate_mL: number | undefined;
   readonly soaked: boolean;
 }
 
@@ -78,12 +78,11 @@ export function withWatering(
 }
 
 /** What of a pour can be used, whatever was written. */
-function usable(water: WaterIn): WaterIn {
-  const leachate_mL = water.leachate_mL;
-  if (leachate_mL === undefined || !(leachate_mL >= 0) || leachate_mL > water.volume_mL) {
-    return { volume_mL: water.volume_mL, drained: water.drained, soaked: water.soaked };
+function usable({ volume_mL, drained, leachate_mL, soaked }: WaterIn): Pour {
+  if (leachate_mL === undefined || !(leachate_mL >= 0) || leachate_mL > volume_mL) {
+    return { volume_mL, drained, soaked };
   }
-  return { ...water, drained: leachate_mL > 0 ? "yes" : water.drained };
+  return { volume_mL, drained: leachate_mL > 0 ? "yes" : drained, leachate_mL, soaked };
 }
 
 /** F6b: who pours without writing a look thought it dry, unless they pour by habit or have looked that day. */

@@ -9,6 +9,8 @@ import { lastFew, type WaterSlice } from "./slice.ts";
 
 const PROBLEMS_n = 8;
 const VISITS_n = 6;
+/** A local day has 25 hours at most. */
+const LONGEST_DAY_ms = 25 * 3_600_000;
 
 /** What happened to the pot, folded into the slice. Total: what makes no sense becomes a problem of the slice. */
 export function waterFold(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
@@ -18,7 +20,8 @@ export function waterFold(slice: WaterSlice, happening: Happening, sight: Sight)
       if (next.fresh) next = begunAnew(next, sight);
       const soaked =
         happening.own?.kind === WATERED && (happening.own.data as Partial<Watered>).way === "soaked";
-      next = withWatering(next, happening, { ...effect, soaked }, sight);
+      const { volume_mL, drained, leachate_mL } = effect;
+      next = withWatering(next, happening, { volume_mL, drained, leachate_mL, soaked }, sight);
     } else if (effect.effect === "visited") {
       next = withVisit(next, happening, sight);
     } else {
@@ -50,7 +53,9 @@ function guarded(slice: WaterSlice, happening: Happening, fold: () => WaterSlice
 function withVisit(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {
   const date = sight.dateOf(happening.at_ms);
   const known = slice.visits.some((visit) => visit.by === happening.by && visit.date === date);
-  const poured = slice.pours.some((pour) => sight.dateOf(pour.at_ms) === date);
+  const poured = slice.pours.some(
+    ({ at_ms }) => Math.abs(happening.at_ms - at_ms) < LONGEST_DAY_ms && sight.dateOf(at_ms) === date,
+  );
   if (known || poured || slice.lookDays[happening.by] === date) return slice;
   const visit = { at_ms: happening.at_ms, by: happening.by, date, used_g: slice.ledger.used_g };
   return changed(slice, { visits: lastFew(slice.visits, visit, VISITS_n) });
