@@ -1,6 +1,6 @@
 import { CORRECTED } from "../book/correct.ts";
 import type { Entry, EntryId, PlantId } from "../book/entry.ts";
-import { type KindRegistry, kindRegistry } from "../book/kinds.ts";
+import { type AnyEntryKind, type KindRegistry, kindRegistry } from "../book/kinds.ts";
 import type { AnyCraft } from "../crafts/craft.ts";
 import type { AirAt } from "../places/ahead.ts";
 import { airDays } from "../places/air-day.ts";
@@ -37,6 +37,8 @@ interface Laid {
   readonly plants: readonly string[];
   readonly house: "no" | "apart" | "runs";
 }
+const factKinds = new Set<AnyEntryKind>(Object.values(plantKinds));
+const isFact = (kind: AnyEntryKind | undefined) => kind !== undefined && factKinds.has(kind);
 const NOWHERE: Laid = { plants: [], house: "no" };
 
 /**
@@ -51,6 +53,8 @@ export interface Ledger {
   addSeries(file: string, text: string): Change;
   /** Raised by every change. */
   readonly revision: number;
+  /** Raised by changes of the house and of plain facts (who is here, where, under which number): what crafts fold leaves it. */
+  readonly factsRevision: number;
   house(): House;
   readonly calendar: Calendar;
   airAt: AirAt;
@@ -95,6 +99,7 @@ export function createLedger({
   const plants = new Map<PlantId, Timeline>();
   const houseEntries = new Map<EntryId, Entry>();
   let revision = 0;
+  let factsRevision = 0;
   let roster: readonly PlantId[] | undefined;
   let stale = false;
   const reachedBehind = () => {
@@ -217,10 +222,12 @@ export function createLedger({
       const touched = new Set<PlantId>();
       let house = false;
       let runs = false;
+      let facts = false;
       for (const [id, before] of changed) {
         const record = book.get(id);
         if (!record) continue;
         if (record.kind === plantKinds.brought || before?.kind === plantKinds.brought) roster = undefined;
+        facts ||= isFact(record.kind) || isFact(before?.kind);
         const laid = lay(id, record, before);
         for (const plant of laid.plants) touched.add(plant as PlantId);
         house ||= laid.house !== "no";
@@ -229,6 +236,7 @@ export function createLedger({
       if (runs) forgetRuns();
       else if (house && scene) scene = { ...scene, house: houseNow() };
       revision++;
+      if (facts || house) factsRevision++;
       return { plants: runs ? new Set(plants.keys()) : touched, house, stale };
     },
     addSeries(file, text) {
@@ -240,10 +248,14 @@ export function createLedger({
       }
       forgetRuns();
       revision++;
+      factsRevision++;
       return { plants: new Set(plants.keys()), house: true, stale };
     },
     get revision() {
       return revision;
+    },
+    get factsRevision() {
+      return factsRevision;
     },
     house: () => sceneNow().house,
     get calendar() {

@@ -13,16 +13,15 @@ const USUAL_MOST_n = 200;
 
 /** The book as a log, newest first: who, when, which pot, one sentence; corrections ruled through, never erased. */
 export function logPage(desk: Desk, filter: LogFilter = {}): readonly LogLine[] {
-  const { ledger } = desk;
-  const records = filter.plant ? plantRecords(desk, filter.plant) : [...ledger.records()];
+  const most_n = filter.most_n ?? USUAL_MOST_n;
+  const records = filter.plant
+    ? plantRecords(desk, filter.plant, filter, most_n)
+    : [...desk.ledger.records()];
   const timed = records
-    .map((record) => ({
-      record,
-      at: record.acting ?? { ...record.standing.first, at_ms: record.standing.content.at_ms },
-    }))
+    .map((record) => ({ record, at: timeOf(record) }))
     .filter(({ record, at }) => matches(desk, record, at, filter))
     .sort((a, b) => inBookOrder(b.at, a.at));
-  return timed.slice(0, filter.most_n ?? USUAL_MOST_n).map(({ record, at }) => lineOf(desk, record, at));
+  return timed.slice(0, most_n).map(({ record, at }) => lineOf(desk, record, at));
 }
 
 /** One line by id, for the screen that puts it right. */
@@ -31,11 +30,24 @@ export function logLine(desk: Desk, id: EntryId): LogLine | undefined {
   return record && lineOf(desk, record, record.acting ?? record.standing.first);
 }
 
-function plantRecords(desk: Desk, plant: NonNullable<LogFilter["plant"]>): Record[] {
-  const acting = desk.ledger.eventsOf(plant).flatMap(({ entry }) => desk.ledger.record(entry.id) ?? []);
+const timeOf = (record: Record): Entry =>
+  record.acting ?? { ...record.first, at_ms: record.standing.content.at_ms };
+
+/** Enough of a plant's records for the newest lines; its line lies in book order, so that its end will do. */
+function plantRecords(
+  desk: Desk,
+  plant: NonNullable<LogFilter["plant"]>,
+  filter: LogFilter,
+  most_n: number,
+): Record[] {
+  const events = desk.ledger.eventsOf(plant);
+  const found: Record[] = [];
+  for (let i = events.length - 1; i >= 0 && found.length < most_n; i--) {
+    const record = desk.ledger.record(events[i]?.entry.id as EntryId);
+    if (record && matches(desk, record, timeOf(record), filter)) found.push(record);
+  }
   // Withdrawn entries no longer lie on the plant's line but stay in its log.
-  const idle = desk.ledger.idle().filter(({ standing }) => standing.content.on.includes(plant));
-  return [...acting, ...idle];
+  return [...found, ...desk.ledger.idle().filter(({ standing }) => standing.content.on.includes(plant))];
 }
 
 function matches(desk: Desk, { kind }: Record, at: Entry, filter: LogFilter): boolean {

@@ -20,9 +20,9 @@ const kept = new WeakMap<Ledger, { revision: number; language: Language; book: N
 /** What people call the things of a book. Numbers go to whoever got them first in book order; both plants stay. */
 export function nameBook(ledger: Ledger, language: Language): NameBook {
   const before = kept.get(ledger);
-  if (before && before.revision === ledger.revision && before.language === language) return before.book;
+  if (before && before.revision === ledger.factsRevision && before.language === language) return before.book;
   const book = makeNames(ledger, language);
-  kept.set(ledger, { revision: ledger.revision, language, book });
+  kept.set(ledger, { revision: ledger.factsRevision, language, book });
   return book;
 }
 

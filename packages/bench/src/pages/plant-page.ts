@@ -1,5 +1,6 @@
 import type { PlantId } from "../book/entry.ts";
 import type { Outlook } from "../crafts/craft.ts";
+import type { Ledger } from "../house/index.ts";
 import { benchesInOrder } from "../places/places.ts";
 import { addDays } from "../places/time.ts";
 import { MEDIUM_WORDS, potSaid } from "../plants/sentences.ts";
@@ -68,12 +69,13 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
   };
 }
 
-const walks = new WeakMap<Desk, readonly PlantId[]>();
+const walks = new WeakMap<Ledger, { readonly revision: number; readonly plants: readonly PlantId[] }>();
 
 /** All plants as they stand: bench after bench, spot after spot; those without a spot last. */
 export function inWalkingOrder(desk: Desk): readonly PlantId[] {
-  const known = walks.get(desk);
-  if (known) return known;
+  const revision = desk.ledger.factsRevision;
+  const known = walks.get(desk.ledger);
+  if (known?.revision === revision) return known.plants;
   const { places } = desk.ledger.house();
   const order = new Map<string, number>();
   for (const bench of benchesInOrder(places)) for (const spot of bench.spots) order.set(spot.id, order.size);
@@ -83,7 +85,7 @@ export function inWalkingOrder(desk: Desk): readonly PlantId[] {
     .map((plant) => ({ plant, place: place(plant) }))
     .sort((a, b) => a.place - b.place || (a.plant < b.plant ? -1 : 1))
     .map(({ plant }) => plant);
-  walks.set(desk, walked);
+  walks.set(desk.ledger, { revision, plants: walked });
   return walked;
 }
 
