@@ -23,8 +23,17 @@ export interface Settings {
 const KEY = "sillwood.settings";
 const US_REGIONS = new Set(["US", "LR", "MM"]);
 
+/** What the browser calls its language; some call it "C" or "en-US@posix", which no formatter understands. */
+function browserLocale(): Intl.Locale {
+  try {
+    return new Intl.Locale(navigator.language || "en");
+  } catch {
+    return new Intl.Locale("en");
+  }
+}
+
 function firstSettings(): Settings {
-  const locale = new Intl.Locale(navigator.language || "en");
+  const locale = browserLocale();
   return {
     language: locale.language === "de" ? "de" : "en",
     units: US_REGIONS.has(locale.maximize().region ?? "") ? "us" : "metric",
