@@ -7,12 +7,14 @@ import { root, runNode } from "./run-program.mjs";
 
 const notBuilt = /\.(test|test-d)\.tsx?$|\.md$/;
 
+const usualEntry = "src/main.ts";
+
 /**
  * One file for Node: own packages inside, everything from npm left outside, since some of it is native.
  *
  * @param folder folder from the root, as `packages/cli`; the file goes into its `dist`
  */
-export async function bundle(folder, outFile, entry = "src/main.ts") {
+export async function bundle(folder, outFile, entry = usualEntry) {
   const { build, defaultServerConditions } = await import("vite");
   const resolve = { conditions: ["source", ...defaultServerConditions] };
   await build({
@@ -24,6 +26,8 @@ export async function bundle(folder, outFile, entry = "src/main.ts") {
     build: {
       ssr: entry,
       outDir: "dist",
+      // Several files may be built into one folder, one after another.
+      emptyOutDir: entry === usualEntry,
       target: "node20",
       minify: false,
       sourcemap: true,

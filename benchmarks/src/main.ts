@@ -1,7 +1,7 @@
 import { loadavg } from "node:os";
 import { writeReport } from "../../tools/report.ts";
 import { bookRows, oneEntryRows } from "./speed/book-rows.ts";
-import { buildChild } from "./speed/in-a-process.ts";
+import { buildChildren } from "./speed/in-a-process.ts";
 import { phoneRows } from "./speed/phone-rows.ts";
 import { rowsSaid } from "./speed/rows.ts";
 import { appendRows, etRows } from "./speed/small-rows.ts";
@@ -22,7 +22,7 @@ const asked = process.argv.slice(2).filter((word): word is keyof typeof parts =>
 const load = () => loadavg()[0]?.toFixed(1);
 const rows = rowsSaid(say);
 const before = load();
-await buildChild();
+await buildChildren();
 for (const name of asked.length > 0 ? asked : (Object.keys(parts) as (keyof typeof parts)[]))
   await parts[name](rows);
 if (asked.length === 0)

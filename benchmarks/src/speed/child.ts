@@ -1,4 +1,5 @@
 import "temporal-polyfill/global";
+import { answerAsked } from "./answer-asked.ts";
 import { appendSpeed } from "./append.ts";
 import { keepBigBook } from "./kept-book.ts";
 import { oneEntrySpeed } from "./one-entry.ts";
@@ -16,7 +17,4 @@ const tasks = {
 };
 export type Tasks = typeof tasks;
 
-const [name, args] = process.argv.slice(2) as [keyof Tasks, string];
-const task = tasks[name] as (...words: unknown[]) => unknown;
-const answer = await task(...(JSON.parse(args) as unknown[]));
-process.stdout.write(`${JSON.stringify(answer ?? null)}\n`);
+await answerAsked(tasks);
