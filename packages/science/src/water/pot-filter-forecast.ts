@@ -128,8 +128,18 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
   dry_d.sort();
   wilt_d.sort();
   use_g.sort();
-  for (const day_g of held_g) day_g.sort();
-  return { dry_d, wilt_d, use_g, held_g };
+  // Sorted for who draws the fan: most forecasts are made to ask for dates alone.
+  let sorted = false;
+  return {
+    dry_d,
+    wilt_d,
+    use_g,
+    get held_g() {
+      if (!sorted) for (const day_g of held_g) day_g.sort();
+      sorted = true;
+      return held_g;
+    },
+  };
 }
 
 /** One dry-down from one drawn state, day by day until it has wilted or the horizon is reached. */

@@ -43,7 +43,10 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
     },
     ...(question ? { question } : {}),
     workings: [workings.when, workings.howMuch, workings.store, workings.use, workings.capacity],
-    chart: waterChart(forecast, sight),
+    // Drawn for the page of one plant; a round of a thousand asks for none.
+    get chart() {
+      return waterChart(forecast, sight);
+    },
     problems: problemsOf(forecast.slice, sight),
     figures: {
       waterHeld_g: held_g,
