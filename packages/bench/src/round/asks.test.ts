@@ -87,4 +87,46 @@ describe("what the round asks", () => {
     ledger.add([pen.at(3, { kind: "round.settled", on: [plantId(1)], data: {} })]);
     expect(asksOf(deskAt(ledger, asked(4)))).toEqual([]);
   });
+
+  it("a helper's wish to do what is held is the grower's question until the grower allows it or not", () => {
+    const ledger = testLedger(crafts);
+    const grower = testPen(ledger, GROWER, 1);
+    const helper = testPen(ledger, HELPER, 2, "01980000-0000-7000-8000-0000000000d2");
+    const wish = {
+      kind: "round.overrode",
+      on: [plantId(1)],
+      data: { work: "feed", reason: "drenched from below" },
+    } as const;
+    ledger.add([
+      grower.at(0, { kind: "person.joined", on: [GROWER], data: { role: "grower" } }),
+      grower.at(0.1, { kind: "person.joined", on: [HELPER], data: { role: "helper" } }),
+      grower.at(0.2, {
+        kind: "plant.brought",
+        on: [plantId(1)],
+        data: { number: 7, habit: "thin", medium: "spongy" },
+      }),
+      helper.at(1, wish),
+    ]);
+    const desk = deskAt(ledger, asked(2));
+    const [ask] = asksOf(desk);
+    expect(ask).toMatchObject({ plants: [plantId(1)], growerOnly: true });
+    expect(ask?.said).toMatch(/^7, feed though it is held: the helper asks\. drenched from below$/);
+    // It is a wish: nothing was allowed by it.
+    expect(desk.facts(plantId(1))?.rounds.overrode).toEqual([]);
+
+    const refused = testLedger(crafts);
+    refused.add([...ledger.records()].map(({ first }) => first));
+    const [allow, not] = ask?.answers ?? [];
+    for (const [book, answer] of [
+      [ledger, allow],
+      [refused, not],
+    ] as const) {
+      const draft = answer?.entries[0];
+      if (!draft) throw new Error("an answer without an entry");
+      book.add([grower.at(2.5, draft)]);
+      expect(asksOf(deskAt(book, asked(3)))).toEqual([]);
+    }
+    expect(deskAt(ledger, asked(3)).facts(plantId(1))?.rounds.overrode).toMatchObject([wish.data]);
+    expect(deskAt(refused, asked(3)).facts(plantId(1))?.rounds.overrode).toEqual([]);
+  });
 });

@@ -1,9 +1,10 @@
 import type { PlantId } from "../book/entry.ts";
 import type { Desk } from "../pages/desk.ts";
 import { nameBook } from "../pages/names.ts";
-import { roundKinds } from "./kinds.ts";
+import { type Overrode, roundKinds } from "./kinds.ts";
 import type { Ask } from "./pages.ts";
-import { roundWords } from "./words.ts";
+import type { Work } from "./task.ts";
+import { roundWords, workSaid } from "./words.ts";
 
 /** Two acts of one kind on one plant by two people within so short a time are worth a question. */
 const TWICE_WITHIN_ms = 6 * 3_600_000;
@@ -11,7 +12,7 @@ const LOOK_BACK_ms = 3 * 86_400_000;
 
 /** What the book asks of people before or during a round: nothing is dropped in silence. */
 export function asksOf(desk: Desk): Ask[] {
-  return [...sameNumbers(desk), ...doneTwice(desk), ...leftForGrower(desk)];
+  return [...sameNumbers(desk), ...doneTwice(desk), ...askedToAllow(desk), ...leftForGrower(desk)];
 }
 
 function sameNumbers(desk: Desk): Ask[] {
@@ -90,4 +91,48 @@ function leftForGrower(desk: Desk): Ask[] {
       ],
     }));
   });
+}
+
+/** Somebody other than the grower asked today to do what is held back: the book keeps it, the grower's word counts. */
+function askedToAllow(desk: Desk): Ask[] {
+  const words = roundWords(desk.say);
+  const { ledger, say, now_ms } = desk;
+  const { roles } = ledger.house().people;
+  const morning_ms = ledger.calendar.midnight_ms(ledger.calendar.dateOf(now_ms));
+  return desk.living().flatMap((plant) => {
+    const open = new Map<string, Ask>();
+    for (const { entry } of eventsFrom(ledger.eventsOf(plant), morning_ms)) {
+      if (entry.kind !== roundKinds.overrode.kind) continue;
+      const { work, reason } = entry.data as unknown as Overrode;
+      if (roles.get(entry.by) === "grower") open.delete(work);
+      else
+        open.set(work, {
+          key: `allow:${entry.id}`,
+          said: words.asksFor(desk.numberOf(plant), workSaid(work as Work, say), say.name(entry.by), reason),
+          plants: [plant],
+          growerOnly: true,
+          answers: [
+            {
+              said: words.allowIt(),
+              entries: [{ kind: roundKinds.overrode.kind, on: [plant], data: { work, reason } }],
+            },
+            {
+              said: words.notToday(),
+              entries: [{ kind: "book.corrected", on: [], data: { withdrawn: true }, corrects: [entry.id] }],
+            },
+          ],
+        });
+    }
+    return [...open.values()];
+  });
+}
+
+/** The end of a plant's line from an instant on, read from behind: a line is long and a day short. */
+function eventsFrom<Event extends { readonly entry: { readonly at_ms: number } }>(
+  events: readonly Event[],
+  from_ms: number,
+): readonly Event[] {
+  let first_n = events.length;
+  while (first_n > 0 && (events[first_n - 1]?.entry.at_ms ?? 0) >= from_ms) first_n--;
+  return events.slice(first_n);
 }

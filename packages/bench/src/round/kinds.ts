@@ -2,6 +2,8 @@ import * as v from "valibot";
 import { choice, id, quantity, text } from "../book/fields.ts";
 import type { EntryKind } from "../book/kinds.ts";
 import type { Say } from "../words/say.ts";
+import type { Work } from "./task.ts";
+import { workSaid } from "./words.ts";
 
 export const skipReasons = ["no time", "not sure", "too wet", "told to"] as const;
 const SKIP_DE = {
@@ -87,7 +89,11 @@ export const roundKinds = {
     kind: "round.overrode",
     schema: overrodeSchema,
     sentence: (data, say) =>
-      said(say, `${data.work} allowed today: ${data.reason}`, `${data.work} heute erlaubt: ${data.reason}`),
+      said(
+        say,
+        `${workSaid(data.work as Work, say)} allowed today: ${data.reason}`,
+        `${workSaid(data.work as Work, say)} heute erlaubt: ${data.reason}`,
+      ),
     effects: () => [],
     example: { work: "feed", reason: "drenched from below this morning" },
   } satisfies EntryKind<Overrode>,

@@ -71,6 +71,8 @@ export interface Ask {
   readonly key: string;
   readonly said: string;
   readonly plants: readonly PlantId[];
+  /** Only the grower answers it; to everybody else it is said without ways out. */
+  readonly growerOnly?: true;
   /** Ways out, each the entry it would write. */
   readonly answers: readonly { readonly said: string; readonly entries: readonly Draft[] }[];
 }

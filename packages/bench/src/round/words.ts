@@ -15,6 +15,9 @@ interface RoundWords {
   onlyFirst(): string;
   leftFor(number: string, text: string, who: string): string;
   seenTo(): string;
+  asksFor(number: string, work: string, who: string, reason: string): string;
+  allowIt(): string;
+  notToday(): string;
 }
 
 const WORK_EN: Readonly<Record<Work, string>> = {
@@ -54,7 +57,9 @@ const WORK_DE: Readonly<Record<Work, string>> = {
   weigh: "wiegen",
 };
 
-export const workSaid = (work: Work, say: Say): string => (say.language === "de" ? WORK_DE : WORK_EN)[work];
+/** The word of a work; one that a newer version added stands as it was written. */
+export const workSaid = (work: Work, say: Say): string =>
+  (say.language === "de" ? WORK_DE : WORK_EN)[work] ?? work;
 
 export const roundWords = (say: Say): RoundWords => (say.language === "de" ? german(say) : english(say));
 
@@ -76,6 +81,9 @@ const english = (say: Say): RoundWords => ({
   onlyFirst: () => "One of them",
   leftFor: (number, text, who) => `${number}, left by ${who}: ${text}`,
   seenTo: () => "Seen to",
+  asksFor: (number, work, who, reason) => `${number}, ${work} though it is held: ${who} asks. ${reason}`,
+  allowIt: () => "Allow it today",
+  notToday: () => "Not today",
 });
 
 const german = (say: Say): RoundWords => ({
@@ -97,4 +105,8 @@ const german = (say: Say): RoundWords => ({
   onlyFirst: () => "Nur eines",
   leftFor: (number, text, who) => `${number}, ${who} schrieb: ${text}`,
   seenTo: () => "Erledigt",
+  asksFor: (number, work, who, reason) =>
+    `${number}, ${work}, obwohl zurückgehalten: ${who} bittet darum. ${reason}`,
+  allowIt: () => "Heute erlauben",
+  notToday: () => "Heute nicht",
 });

@@ -9,6 +9,7 @@ import styles from "./round-screen.module.css";
 export function Asks({ asks }: { readonly asks: readonly Ask[] }) {
   const { round: words } = useWords();
   const engine = useEngine();
+  const isGrower = engine.who()?.role === "grower";
   if (asks.length === 0) return null;
   return (
     <section className={styles["part"]}>
@@ -16,16 +17,18 @@ export function Asks({ asks }: { readonly asks: readonly Ask[] }) {
       {asks.map((ask) => (
         <div key={ask.key}>
           <p>{ask.said}</p>
-          <KeyRow>
-            {ask.answers.map((answer) => (
-              <Key
-                key={answer.said}
-                onPress={() => void write(engine, answer.entries, { said: answer.said })}
-              >
-                {answer.said}
-              </Key>
-            ))}
-          </KeyRow>
+          {(isGrower || !ask.growerOnly) && (
+            <KeyRow>
+              {ask.answers.map((answer) => (
+                <Key
+                  key={answer.said}
+                  onPress={() => void write(engine, answer.entries, { said: answer.said })}
+                >
+                  {answer.said}
+                </Key>
+              ))}
+            </KeyRow>
+          )}
         </div>
       ))}
     </section>

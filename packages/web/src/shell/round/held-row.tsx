@@ -48,25 +48,32 @@ export function HeldList({ held }: { readonly held: readonly Held[] }) {
   );
 }
 
-/** The grower may do what a craft holds back, with a reason that the book keeps. Labels' intervals have no such key. */
+/**
+ * The grower may do what a craft holds back, with a reason that the book keeps; anybody else's is kept as a request, and said to
+ * be one. Labels' intervals have no such key.
+ */
 function Anyway({ held: { task } }: { readonly held: Held }) {
   const { round: words } = useWords();
   const engine = useEngine();
   const [reason, setReason] = useState<string>();
-  if (reason === undefined) return <Key onPress={() => setReason("")}>{words.anyway}</Key>;
-  const isSaid = reason.trim() !== "";
+  const isGrower = engine.who()?.role === "grower";
+  if (reason === undefined)
+    return <Key onPress={() => setReason("")}>{isGrower ? words.anyway : words.askGrower}</Key>;
+  const why = reason.trim();
+  const keep = () =>
+    void write(
+      engine,
+      [{ kind: "round.overrode", on: [task.plant], data: { work: task.work, reason: why } }],
+      isGrower ? {} : { said: words.asked(task.title, why) },
+    ).then((written) => {
+      if ("kept" in written) setReason(undefined);
+    });
   return (
     <>
+      {!isGrower && <p className="serif">{words.askSaid}</p>}
       <TextField label={words.anywayWhy} value={reason} onType={setReason} />
-      <Key
-        shut={!isSaid}
-        onPress={() =>
-          void write(engine, [
-            { kind: "round.overrode", on: [task.plant], data: { work: task.work, reason: reason.trim() } },
-          ])
-        }
-      >
-        {isSaid ? words.anywayKeep : words.anywayShut}
+      <Key shut={why === ""} onPress={keep}>
+        {why === "" ? words.anywayShut : isGrower ? words.anywayKeep : words.askKeep}
       </Key>
     </>
   );
