@@ -3,6 +3,7 @@ import type { AnyEntryKind } from "../book/kinds.ts";
 import { peopleKinds } from "../people/kinds.ts";
 import { foldPeople, noPeople, type People } from "../people/people.ts";
 import { placeKinds } from "../places/kinds.ts";
+import { lightKinds } from "../places/light/kinds.ts";
 import { foldPlaces, noPlaces, type Places } from "../places/places.ts";
 import type { Site } from "../places/site.ts";
 import { batchKinds } from "../plants/batch-kinds.ts";
@@ -19,6 +20,7 @@ export const houseKinds: readonly AnyEntryKind[] = [
   ...Object.values(plantKinds),
   ...Object.values(batchKinds),
   ...Object.values(placeKinds),
+  ...Object.values(lightKinds),
   ...Object.values(peopleKinds),
   ...Object.values(supplyKinds),
   ...Object.values(roundKinds),

@@ -8,6 +8,7 @@ import {
   type SeriesData,
   type SiteData,
 } from "./kinds.ts";
+import { foldLight, type LightSaid, nothingSaid } from "./light/said.ts";
 import type { Site } from "./site.ts";
 
 /** Something said of a place, in force from an instant on. */
@@ -40,6 +41,8 @@ export interface Places {
   readonly air: ReadonlyMap<string, readonly From<AirData>[]>;
   /** By bench or spot. */
   readonly lit: ReadonlyMap<string, readonly From<LitData>[]>;
+  /** Windows, lamps and what was read under them. */
+  readonly light: LightSaid;
   readonly series: readonly SeriesPart[];
 }
 
@@ -55,6 +58,7 @@ export function noPlaces(site: Site): Places {
     benchOfSpot: new Map(),
     air: new Map(),
     lit: new Map(),
+    light: nothingSaid,
     series: [],
   };
 }
@@ -82,8 +86,10 @@ export function foldPlaces(places: Places, entry: Entry): Places {
       }));
       return { ...places, series: [...places.series, ...parts] };
     }
-    default:
-      return places;
+    default: {
+      const light = foldLight(places.light, entry);
+      return light === places.light ? places : { ...places, light };
+    }
   }
 }
 
