@@ -5,12 +5,14 @@ import type { Say } from "../words/say.ts";
 import type { Work } from "./task.ts";
 import { workSaid } from "./words.ts";
 
-export const skipReasons = ["no time", "not sure", "too wet", "told to"] as const;
+/** Paper has a box for "not" and no room for why. */
+export const skipReasons = ["no time", "not sure", "too wet", "told to", "no reason said"] as const;
 const SKIP_DE = {
   "no time": "keine Zeit",
   "not sure": "nicht sicher",
   "too wet": "zu nass",
   "told to": "auf Anweisung",
+  "no reason said": "ohne Grund",
 } as const;
 
 const walkedSchema = v.strictObject({

@@ -18,6 +18,8 @@ export interface SpotMark {
   readonly held: readonly Held[];
   /** Past the must and the fits: moved to another day by its own latest date. */
   readonly moved: readonly Task[];
+  /** Some of its work was left out today, with a reason in the book. */
+  readonly skipped?: true;
 }
 
 export interface Held {

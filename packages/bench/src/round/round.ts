@@ -35,10 +35,11 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
 
   const due = new Map<PlantId, readonly Task[]>();
   const held: Held[] = [];
+  const skipped = new Set<PlantId>();
   for (const view of views) {
-    const open = view.tasks.filter(
-      (task) => task.earliest_ms < endOfDay_ms && !skippedToday(view, task, today, desk),
-    );
+    const wanted = view.tasks.filter((task) => task.earliest_ms < endOfDay_ms);
+    const open = wanted.filter((task) => !skippedToday(view, task, today, desk));
+    if (open.length < wanted.length) skipped.add(view.plant);
     const { today: ordered, waits } = keepApart(open);
     due.set(
       view.plant,
@@ -65,7 +66,7 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
   const fitted = fitMinutes(all, minutes, nextVisit_ms);
   const isToday = new Set(fitted.today);
   const byId = new Map(views.map((view) => [view.plant, view]));
-  const benches = benchRounds(desk, byId, due, isToday, held, otherEnd);
+  const benches = benchRounds(desk, byId, due, isToday, held, skipped, otherEnd);
   const musts_n = all.filter((task) => task.must).length;
   const questions = views
     .flatMap(({ plant, outlooks }) =>
@@ -113,6 +114,7 @@ function benchRounds(
   due: ReadonlyMap<PlantId, readonly Task[]>,
   isToday: ReadonlySet<Task>,
   held: readonly Held[],
+  skipped: ReadonlySet<PlantId>,
   otherEnd: boolean,
 ): BenchRound[] {
   const words = roundWords(desk.say);
@@ -136,6 +138,7 @@ function benchRounds(
         tasks: tasks.filter((task) => isToday.has(task)),
         moved: tasks.filter((task) => !isToday.has(task)),
         held: held.filter(({ task }) => task.plant === plant),
+        ...(skipped.has(plant) ? { skipped: true as const } : {}),
       };
     });
   };

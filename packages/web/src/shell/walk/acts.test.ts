@@ -1,6 +1,6 @@
 import type { Task } from "@sillwood/bench/round";
 import { expect, test } from "vitest";
-import { actOf, lineOf, stepOf } from "./acts.ts";
+import { actOf, lineOf, skipOf, stepOf } from "./acts.ts";
 
 const task = {
   plant: "p",
@@ -28,6 +28,20 @@ test("an act without a number of that unit stays as advised", () => {
 test("a step is about a tenth, in half marks of the jug, never nothing", () => {
   expect(stepOf(task, 20)).toBe(20);
   expect(stepOf({ ...task, amount: { value: 15, unit: "mL" } } as Task, 20)).toBe(10);
+});
+
+test("what was left is written by craft and work, and what nobody was sure of waits for the grower", () => {
+  const look = { ...task, craft: "watering", work: "look" } as Task;
+  const skipped = {
+    kind: "round.skipped",
+    on: ["p"],
+    data: { task: "watering:look", reason: "no reason said" },
+  };
+  expect(skipOf(look, "no reason said")).toEqual([skipped]);
+  expect(skipOf(look, "not sure", "not sure: LOOK")).toMatchObject([
+    { kind: "round.skipped", data: { reason: "not sure" } },
+    { kind: "round.left", on: ["p"], data: { text: "not sure: LOOK" } },
+  ]);
 });
 
 test("a verb is not said twice", () => {

@@ -1,4 +1,4 @@
-import type { Draft, Task } from "@sillwood/bench/round";
+import type { Draft, skipReasons, Task } from "@sillwood/bench/round";
 
 /** What DONE writes for a task, with the amount that was really given. */
 export function actOf(task: Task, amount?: number): Draft {
@@ -13,6 +13,17 @@ export function actOf(task: Task, amount?: number): Draft {
   return field === undefined
     ? { kind, on, data }
     : { kind, on, data: { ...(data as object), [field]: amount } };
+}
+
+type SkipReason = (typeof skipReasons)[number];
+
+/** What was not done is written too, with its reason; who was not sure leaves it for the grower. */
+export function skipOf(task: Task, reason: SkipReason, text?: string): readonly Draft[] {
+  const on = [task.plant];
+  return [
+    { kind: "round.skipped", on, data: { task: `${task.craft}:${task.work}`, reason } },
+    ...(text === undefined ? [] : [{ kind: "round.left", on, data: { text } }]),
+  ];
 }
 
 /** A task on one line. Without an amount its sentence says the verb already: "look at the roots, do not water". */

@@ -7,7 +7,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { SpotStrip } from "../../parts/spot-strip.tsx";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
-import { benchesWithWork, potsWithWork_n, stripMarks } from "../round/use-round.ts";
+import { benchesWithWork, hasWork, stripMarks } from "../round/use-round.ts";
 import { useSay } from "../say.ts";
 import type { Walking } from "./use-walk.ts";
 import { setWalk } from "./walk-place.ts";
@@ -33,7 +33,7 @@ export function BenchDone({ walking, round }: { readonly walking: Walking; reado
       },
     ]);
   }, [place, engine, minutes]);
-  const left_n = potsWithWork_n(bench);
+  const left_n = bench.spots.filter((spot) => hasWork(spot) || spot.skipped).length;
   const next = benchesWithWork(round).find((one) => one.bench !== bench.bench);
   const last = place.stops.length - 1;
   return (

@@ -11,7 +11,7 @@ import { useWords } from "../../words/words.ts";
 import { write } from "../last-line.ts";
 import { hasPage } from "../routes.ts";
 import { useSay, useSettings } from "../say.ts";
-import { stepOf } from "./acts.ts";
+import { skipOf, stepOf } from "./acts.ts";
 import { doubtful, typedVolume_mL, volumeTyped } from "./amount-typed.ts";
 import styles from "./other-slip.module.css";
 
@@ -46,10 +46,7 @@ export function OtherSlip({ slip, task, number, amount, most_mL, onAmount, onLea
   const wet = () => {
     close();
     onLeave();
-    void write(engine, [
-      { kind: "round.skipped", on: [task.plant], data: { task: task.id, reason: "too wet" } },
-      ...(foundWet ? [foundWet(task.plant)] : []),
-    ]);
+    void write(engine, [...skipOf(task, "too wet"), ...(foundWet ? [foundWet(task.plant)] : [])]);
   };
   const hasDesk = hasPage("/wrong/:plant");
   const volume = task.amount?.unit === "mL" && amount !== undefined;

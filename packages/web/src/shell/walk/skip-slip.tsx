@@ -5,6 +5,7 @@ import { Slip } from "../../parts/slip.tsx";
 import type { SlipState } from "../../parts/use-slip.ts";
 import { useWords } from "../../words/words.ts";
 import { write } from "../last-line.ts";
+import { lineOf, skipOf } from "./acts.ts";
 
 interface Props {
   readonly slip: SlipState;
@@ -25,9 +26,9 @@ export function SkipSlip({ slip, task, onLeave }: Props) {
   const leave = (reason: (typeof reasons)[number][0]) => {
     slip.close();
     onLeave();
-    void write(engine, [{ kind: "round.skipped", on: [task.plant], data: { task: task.id, reason } }], {
-      ...(reason === "not sure" ? { said: words.notSureSaid } : {}),
-    });
+    if (reason === "not sure")
+      void write(engine, skipOf(task, reason, words.leftNotSure(lineOf(task))), { said: words.notSureSaid });
+    else void write(engine, skipOf(task, reason));
   };
   return (
     <Slip slip={slip} title={words.whyLeft}>

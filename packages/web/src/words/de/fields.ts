@@ -135,6 +135,7 @@ export const fields: Words["fields"] = {
     "not sure": "nicht sicher",
     "too wet": "zu nass",
     "told to": "auf Anweisung",
+    "no reason said": "ohne Grund",
   },
   columns: {
     number: "Nummer auf dem Etikett",

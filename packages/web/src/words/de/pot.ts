@@ -32,6 +32,7 @@ export const pot: (typeof en)["pot"] = {
   tooWet: "zu nass",
   toldTo: "auf Anweisung",
   notSureSaid: "Für die Gärtnerin gelassen, mit deinem Namen. Nichts gilt als getan.",
+  leftNotSure: (said) => `nicht sicher: ${said}`,
   leftCantFind: "war an ihrem Platz nicht zu finden",
   previous: (number) => `< ${number}`,
   next: (number) => `${number} >`,

@@ -135,6 +135,7 @@ export const fields = {
     "not sure": "not sure",
     "too wet": "too wet",
     "told to": "told to",
+    "no reason said": "no reason said",
   } as Readonly<Record<string, string>>,
   /** Columns of a list by our key for them. */
   columns: {

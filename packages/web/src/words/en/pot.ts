@@ -31,6 +31,7 @@ export const pot = {
   tooWet: "too wet",
   toldTo: "told to",
   notSureSaid: "Left for the grower, with your name. Nothing was counted as done.",
+  leftNotSure: (said: string) => `not sure: ${said}`,
   leftCantFind: "could not be found at its spot",
   previous: (number: string) => `< ${number}`,
   next: (number: string) => `${number} >`,

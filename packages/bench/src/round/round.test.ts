@@ -1,0 +1,37 @@
+import { expect, it } from "vitest";
+import { plantId, START_ms, testLedger, testPen } from "../../test/toy.ts";
+import { crafts } from "../crafts/registry.ts";
+import { deskAt } from "../pages/index.ts";
+import { theRound } from "./round.ts";
+
+const DAY_h = 24;
+const at = (hours: number) =>
+  ({ now_ms: START_ms + hours * 3_600_000, language: "en", units: "metric" }) as const;
+
+it("work that was left today does not come again today, is counted as left, and comes again tomorrow", () => {
+  const ledger = testLedger(crafts);
+  const pen = testPen(ledger);
+  ledger.add([
+    pen.at(0, {
+      kind: "plant.brought",
+      on: [plantId(1)],
+      data: { number: 7, habit: "thin", medium: "spongy" },
+    }),
+    pen.at(1, { kind: "watering.watered", on: [plantId(1)], data: { volume_mL: 300, drained: "yes" } }),
+  ]);
+  const markOf = (hours: number) =>
+    theRound(deskAt(ledger, at(hours)))
+      .benches.flatMap(({ spots }) => spots)
+      .find(({ plant }) => plant === plantId(1));
+  const dry_h = 30 * DAY_h + 8;
+  const due = markOf(dry_h)?.tasks[0];
+  if (!due) throw new Error("nothing is due after a month without water");
+  expect(markOf(dry_h)?.skipped).toBeUndefined();
+  const task = `${due.craft}:${due.work}`;
+  ledger.add([
+    pen.at(dry_h, { kind: "round.skipped", on: [plantId(1)], data: { task, reason: "no reason said" } }),
+  ]);
+  expect(markOf(dry_h + 0.1)).toMatchObject({ tasks: [], skipped: true });
+  expect(markOf(dry_h + DAY_h)?.tasks.map(({ id }) => id)).toEqual([due.id]);
+  expect(markOf(dry_h + DAY_h)?.skipped).toBeUndefined();
+});
