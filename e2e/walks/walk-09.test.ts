@@ -55,6 +55,11 @@ it("walk 9: US units stand on every edge, and the book stays in SI", async () =>
       /^DONE \d+(½|\.5)?[\s\u202f]fl oz$/,
     );
     await noMetric();
+    // Paper too: the grams column asks for ounces.
+    await stand("/print/round");
+    expect(await page.locator("article").innerText()).toMatch(/\boz\b/);
+    await noMetric();
+    expect((await page.locator("article").innerText()).split(/\s+/)).not.toContain("g");
     await stand("/reckon/dewPoint_C");
     await page.getByRole("textbox").first().fill("1.2");
     await settled(page);

@@ -5,7 +5,7 @@ import { useAsk } from "../engine/use-ask.ts";
 import { Key, KeyRow } from "../parts/key.tsx";
 import { Frame } from "../shell/frame.tsx";
 import { ReadingNote } from "../shell/reading-note.tsx";
-import { useSay } from "../shell/say.ts";
+import { useSay, useSettings } from "../shell/say.ts";
 import { lineOf } from "../shell/walk/acts.ts";
 import { useWords } from "../words/words.ts";
 import { Code } from "./code.tsx";
@@ -17,6 +17,7 @@ import { sheetCode, wholeMinute_ms } from "./sheet-code.ts";
 export function RoundSheet() {
   const { print: words, round: roundWords } = useWords();
   const say = useSay();
+  const weight = words.weights[useSettings().units];
   const [, go] = useLocation();
   const [at_ms] = useState(() => wholeMinute_ms(nowMs()));
   const { value: round, error } = useAsk("round", { at_ms });
@@ -55,7 +56,7 @@ export function RoundSheet() {
             <p>
               {words.code} <strong>{code}</strong>
             </p>
-            <p>{words.potLine}</p>
+            <p>{words.potLine(weight.name)}</p>
           </div>
           <Code text={code} size="18mm" />
         </header>
@@ -69,7 +70,7 @@ export function RoundSheet() {
                     {box}
                   </span>
                 ))}
-                <span aria-hidden="true">{words.grams}</span>
+                <span aria-hidden="true">{weight.unit}</span>
               </div>
               {bench.rows.map(({ number, task }) => (
                 <div key={task.id} className={styles["row"]}>

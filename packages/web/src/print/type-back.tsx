@@ -8,7 +8,7 @@ import { Frame } from "../shell/frame.tsx";
 import { write } from "../shell/last-line.ts";
 import { ReadingNote } from "../shell/reading-note.tsx";
 import { useSay, useSettings } from "../shell/say.ts";
-import { actOf, isWeighing, lineOf, stepOf } from "../shell/walk/acts.ts";
+import { actOf, isWeighing, lineOf, skipOf, stepOf } from "../shell/walk/acts.ts";
 import { typedWeight_g } from "../shell/weigh/weight-typed.ts";
 import { useWords } from "../words/words.ts";
 import { byBench, type SheetRow, sheetRows } from "./rows.ts";
@@ -71,11 +71,12 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
       less: task.amount.value - step,
       more: task.amount.value + step,
     };
-    const act =
-      said === "not" || isWeighing(task)
-        ? undefined
-        : actOf(task, amount?.[said] && Math.max(1, amount[said]));
-    return [...(weighed ? [weighed] : []), ...(act ? [act] : [])].map((draft) => ({ ...draft, at_ms }));
+    const acts = isWeighing(task)
+      ? []
+      : said === "not"
+        ? skipOf(task, "no reason said")
+        : [actOf(task, amount?.[said] && Math.max(1, amount[said]))];
+    return [...(weighed ? [weighed] : []), ...acts].map((draft) => ({ ...draft, at_ms }));
   });
   // A round on paper passed every pot of its sheet, as a round with the phone does.
   const walked = byBench(rows).map(
@@ -127,8 +128,8 @@ function Sheet({ at_ms, code }: { readonly at_ms: number; readonly code: string 
                 className={styles["grams"]}
                 inputMode="decimal"
                 autoComplete="off"
-                aria-label={`${words.weight} ${row.number}`}
-                placeholder={units === "us" ? "oz" : "g"}
+                aria-label={`${words.weights[units].name} ${row.number}`}
+                placeholder={words.weights[units].unit}
                 value={markOf(row).grams}
                 onChange={(event) => mark(row, { grams: event.target.value })}
               />

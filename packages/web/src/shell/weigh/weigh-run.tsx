@@ -142,7 +142,7 @@ function Weighing({
       keys={
         <>
           <Pad
-            label={words.grams}
+            label={units === "us" ? words.ounces : words.grams}
             onDigit={type}
             left={
               units === "us"

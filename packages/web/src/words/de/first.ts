@@ -22,7 +22,6 @@ export const print: (typeof en)["print"] = {
   less: "weniger",
   more: "mehr",
   not: "nicht",
-  grams: "g",
   printIt: "DRUCKEN",
   backTo: "Zurück",
   typeBackTitle: "Das Blatt eintippen",
@@ -30,13 +29,13 @@ export const print: (typeof en)["print"] = {
   noSheet: "Dieser Code ist kein Blatt von uns. Die acht Ziffern noch einmal ansehen.",
   nothing: "Auf diesem Blatt war nichts zu tun.",
   keepSheet: (count_n) => (count_n === 1 ? "1 EINTRAG BEHALTEN" : `${count_n} EINTRÄGE BEHALTEN`),
-  weight: "Gramm",
+  weights: { metric: { unit: "g", name: "Gramm" }, us: { unit: "oz", name: "Unzen" } },
   labelsTitle: "Etiketten",
   benchLabels: "Bank­etiketten",
   pots: (count_n) => (count_n === 1 ? "1 Topf" : `${count_n} Töpfe`),
   plantCard: "Pflanzenkarte",
   care: "Vorsicht",
-  potLine: "Bleistift, nasse Hände: Kästchen ankreuzen, Gramm eintragen",
+  potLine: (weight) => `Bleistift, nasse Hände: Kästchen ankreuzen, ${weight} eintragen`,
   typedBack: (count_n) => (count_n === 1 ? "1 Zeile des Blatts" : `${count_n} Zeilen des Blatts`),
   alreadyBack: (count_n) =>
     count_n === 1

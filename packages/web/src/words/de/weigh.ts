@@ -5,6 +5,7 @@ export const weigh: (typeof en)["weigh"] = {
   potAlone: "nur der Topf: ohne Untersetzer, Waage auf 0",
   expected: (low, high) => `erwartet ${low} bis ${high}`,
   grams: "Gramm",
+  ounces: "Unzen",
   typed: (text) => `getippt ${text}`,
   wipe: "löschen",
   skip: "auslassen",

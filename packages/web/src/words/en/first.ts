@@ -21,7 +21,6 @@ export const print = {
   less: "less",
   more: "more",
   not: "not",
-  grams: "g",
   printIt: "PRINT",
   backTo: "Back",
   typeBackTitle: "Type the sheet back",
@@ -29,13 +28,13 @@ export const print = {
   noSheet: "This code is no sheet of ours. Look again at the eight digits.",
   nothing: "On this sheet nothing was to do.",
   keepSheet: (count_n: number) => (count_n === 1 ? "KEEP 1 ENTRY" : `KEEP ${count_n} ENTRIES`),
-  weight: "grams",
+  weights: { metric: { unit: "g", name: "grams" }, us: { unit: "oz", name: "ounces" } },
   labelsTitle: "Labels",
   benchLabels: "Bench labels",
   pots: (count_n: number) => (count_n === 1 ? "1 pot" : `${count_n} pots`),
   plantCard: "Plant card",
   care: "Care",
-  potLine: "pencil, wet hands: mark the box, write grams",
+  potLine: (weight: string) => `pencil, wet hands: mark the box, write ${weight}`,
   typedBack: (count_n: number) => (count_n === 1 ? "1 row of the sheet" : `${count_n} rows of the sheet`),
   alreadyBack: (count_n: number) =>
     count_n === 1

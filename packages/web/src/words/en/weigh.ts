@@ -4,6 +4,7 @@ export const weigh = {
   potAlone: "pot alone: saucer off, scale at 0",
   expected: (low: string, high: string) => `expected ${low} to ${high}`,
   grams: "grams",
+  ounces: "ounces",
   typed: (text: string) => `typed ${text}`,
   wipe: "wipe",
   skip: "skip",
