@@ -31,6 +31,19 @@ function lastAsked(of: (plant: PlantFacts) => Reading): ReadingKind["usual"] {
 const leafArea = lastAsked(usualLeafArea);
 const capacity = lastAsked(usualCapacity);
 
+/** What a person calls a stage, as the BBCH code in its middle. @source BBCH monograph (Meier 2001), fruiting vegetables, from memory */
+const STAGE_CODES: Readonly<Record<string, number>> = {
+  seedling: 11,
+  "in leaf": 19,
+  "in bud": 55,
+  "in flower": 65,
+  "in fruit": 75,
+  "at rest": 0,
+};
+/** Daily light of a place that nobody described, and the share of it an average leaf catches. @source our assumption */
+const USUAL_DAILY_LIGHT_mol_m2_d = 8;
+const USUAL_CAUGHT_frac = 0.5;
+
 /**
  * Every reading, declared once. A craft offers one by the same name; the last craft in the registry that offers wins.
  */
@@ -71,6 +84,47 @@ export const readingKinds = {
     min: 0,
     max: 5000,
     usual: () => ({ value: 0, sd: 3, origin: "assumed", from: "no flowers written" }),
+  },
+  stage_bbch: {
+    what: "stage of growth, BBCH code of two digits",
+    unit: "",
+    min: 0,
+    max: 99,
+    usual: (plant) => {
+      const seen = plant.stage;
+      return seen
+        ? { value: STAGE_CODES[seen.value] ?? 19, sd: 5, origin: "measured", from: `seen ${seen.value}` }
+        : { value: 19, sd: 20, origin: "assumed", from: "no stage written: taken as in leaf" };
+    },
+  },
+  thermalTime_Cd: {
+    what: "warmth above the base temperature since sowing or since the clock was set again",
+    unit: "°C d",
+    min: 0,
+    max: 100_000,
+    usual: () => ({ value: 0, sd: 2000, origin: "assumed", from: "warmth is not counted" }),
+  },
+  nodes_n: {
+    what: "nodes on the main stem",
+    unit: "",
+    min: 0,
+    max: 500,
+    usual: () => ({ value: 12, sd: 8, origin: "assumed", from: "nodes not counted" }),
+  },
+  lightCaught_mol_d: {
+    what: "photons a day that the leaves catch, its one-sidedness counted",
+    unit: "mol/d",
+    min: 0,
+    max: 500,
+    usual: (plant, at_ms) => {
+      const { value } = leafArea(plant, at_ms);
+      return {
+        value: value * USUAL_DAILY_LIGHT_mol_m2_d * USUAL_CAUGHT_frac,
+        sd: value * USUAL_DAILY_LIGHT_mol_m2_d * USUAL_CAUGHT_frac,
+        origin: "assumed",
+        from: "usual light of a sill on the usual leaves",
+      };
+    },
   },
 } as const satisfies Record<string, ReadingKind>;
 

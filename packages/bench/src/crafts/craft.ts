@@ -2,9 +2,12 @@ import type { Effect } from "../book/effects.ts";
 import type { EntryId, Json, PersonId, PlantId } from "../book/entry.ts";
 import type { AnyEntryKind } from "../book/kinds.ts";
 import type { AirAt, AirDay, Spell } from "../places/ahead.ts";
+import type { Places } from "../places/places.ts";
 import type { Site } from "../places/site.ts";
+import type { Calendar } from "../places/time.ts";
 import type { PlantFacts } from "../plants/facts.ts";
 import type { Read, ReadingName } from "../readings.ts";
+import type { Ask } from "../round/pages.ts";
 import type { Limit, Task } from "../round/task.ts";
 import type { Say } from "../words/say.ts";
 import type { Reading } from "../working/reading.ts";
@@ -41,6 +44,37 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
   /** What an absence does to these plants, what helps, and what a sitter must do. */
   away?(members: readonly AwayMember<Slice>[], absence: Span): AwayPlan;
+  /** What the craft asks of today's round that belongs to no single plant: a lamp to set. */
+  asks?(world: World<Slice>): readonly Ask[];
+  /**
+   * The craft's own page for its screen and its verb. What may be asked and what comes back is the craft's own contract, whose
+   * types its folder gives; an ask that makes no sense is refused with a `PageError`.
+   */
+  page?(world: World<Slice>, ask: Json): unknown;
+}
+
+/** Everything at once, for what no single plant answers: all places, and all living plants in walking order. */
+export interface World<Slice = unknown> {
+  readonly now_ms: number;
+  readonly say: Say;
+  readonly places: Places;
+  readonly calendar: Calendar;
+  readonly airAt: AirAt;
+  assumed(key: string): number;
+  /** What a plant's label says: "127". */
+  numberOf(plant: PlantId): string;
+  readonly members: readonly WorldMember<Slice>[];
+}
+
+export interface WorldMember<Slice = unknown> {
+  readonly plant: PlantFacts;
+  readonly slice: Slice;
+  readonly sight: Outward;
+}
+
+/** Why a craft can't draw the page that was asked for: names field, value, limit and unit. */
+export class PageError extends Error {
+  override readonly name = "PageError";
 }
 
 /** A stretch of time, its end not included. */

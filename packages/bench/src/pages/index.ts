@@ -17,3 +17,4 @@ export { logLine, logPage } from "./log-page.ts";
 export { kindSaid, nameBook } from "./names.ts";
 export { inWalkingOrder, plantPage } from "./plant-page.ts";
 export { readList } from "./read-list.ts";
+export { craftPage } from "./world.ts";

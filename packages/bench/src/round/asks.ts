@@ -1,6 +1,7 @@
 import type { PlantId } from "../book/entry.ts";
 import type { Desk } from "../pages/desk.ts";
 import { nameBook } from "../pages/names.ts";
+import { craftAsks } from "../pages/world.ts";
 import { type Overrode, roundKinds } from "./kinds.ts";
 import type { Ask } from "./pages.ts";
 import type { Work } from "./task.ts";
@@ -12,7 +13,13 @@ const LOOK_BACK_ms = 3 * 86_400_000;
 
 /** What the book asks of people before or during a round: nothing is dropped in silence. */
 export function asksOf(desk: Desk): Ask[] {
-  return [...sameNumbers(desk), ...doneTwice(desk), ...askedToAllow(desk), ...leftForGrower(desk)];
+  return [
+    ...sameNumbers(desk),
+    ...doneTwice(desk),
+    ...askedToAllow(desk),
+    ...craftAsks(desk),
+    ...leftForGrower(desk),
+  ];
 }
 
 function sameNumbers(desk: Desk): Ask[] {

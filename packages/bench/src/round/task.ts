@@ -16,6 +16,7 @@ export const works = [
   "pick",
   "move",
   "touch",
+  "turn",
   "sell",
   "look",
   "weigh",

@@ -11,6 +11,11 @@ export function fromCrafts<Part extends keyof CraftScreens>(part: Part): CraftSc
   return undefined;
 }
 
+/** The pages of all crafts, for the table of routes. */
+export const craftPages: NonNullable<CraftScreens["pages"]> = Object.values<CraftScreens | "none">(
+  craftScreens,
+).flatMap((screens) => (screens === "none" ? [] : (screens.pages ?? [])));
+
 export const screensOf = (craft: string): CraftScreens | undefined => {
   const screens: CraftScreens | "none" | undefined = (
     craftScreens as Readonly<Record<string, CraftScreens | "none">>

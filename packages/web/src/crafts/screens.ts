@@ -1,7 +1,7 @@
 import type { PlantId } from "@sillwood/bench/book";
 import type { crafts } from "@sillwood/bench/crafts";
 import type { Draft, PlantPage } from "@sillwood/bench/round";
-import type { ComponentType } from "react";
+import type { ComponentType, LazyExoticComponent } from "react";
 
 /** The crafts of the registry by name; a craft without a line in the map does not compile. */
 export type CraftName = (typeof crafts)[number]["name"];
@@ -10,6 +10,11 @@ export type CraftName = (typeof crafts)[number]["name"];
 export interface CraftScreens {
   /** Its drawn mark, always beside its word. */
   readonly mark: ComponentType;
+  /** Its own pages: paths under `/craft/`, each fetched when it is wanted; the first is where its row on the desk leads. */
+  readonly pages?: readonly {
+    readonly path: `/craft/${string}`;
+    readonly screen: LazyExoticComponent<ComponentType>;
+  }[];
   /** A drawing for the pot in hand, from what the craft knows of it. */
   readonly atThePot?: ComponentType<{ readonly page: PlantPage }>;
   /** The entry for a weight read off the scale. */

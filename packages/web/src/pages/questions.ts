@@ -1,4 +1,4 @@
-import type { EntryId, PlantId } from "@sillwood/bench/book";
+import type { EntryId, Json, PlantId } from "@sillwood/bench/book";
 import type { AwayPlan, Look, Sign } from "@sillwood/bench/crafts";
 import type { FirstIds, FourFacts, ListKind, ListPreview } from "@sillwood/bench/pages";
 import type { Draft, LogLine } from "@sillwood/bench/round";
@@ -128,6 +128,11 @@ export interface PageQuestions {
   house: { args: object; answer: HouseFacts };
   supplies: { args: object; answer: readonly SupplyRow[] };
   crafts: { args: object; answer: readonly CraftRow[] };
+  /** A craft's own page: what may be asked and what comes back is between the craft and its screens. */
+  "craft page": {
+    args: { readonly craft: string; readonly ask: Json };
+    answer: { readonly page: unknown } | { readonly refused: string };
+  };
   away: {
     args: { readonly from_ms: number; readonly to_ms: number };
     answer:

@@ -1,4 +1,5 @@
 import { type ComponentType, type LazyExoticComponent, lazy } from "react";
+import { craftPages } from "../crafts/index.ts";
 
 /**
  * Every page of the house by its path. The round comes with the first script; everything else is fetched when it is
@@ -47,6 +48,7 @@ export const pages: readonly Page[] = [
   page("/settings/people", () => import("../pages/settings/people-screen.tsx"), "PeopleScreen"),
   page("/settings/cautions", () => import("../pages/settings/cautions-screen.tsx"), "CautionsScreen"),
   page("/sheet/:code", () => import("../print/type-back.tsx"), "TypeBack"),
+  ...craftPages,
 ];
 
 export const hasPage = (path: string): boolean => pages.some((one) => one.path === path);
@@ -59,7 +61,11 @@ export const stripPlaces: readonly {
 }[] = [
   { name: "round", to: "/", holds: ["/", "/walk", "/weigh", "/whole", "/print/round", "/sheet"] },
   { name: "plants", to: "/plants", holds: ["/plants", "/plant", "/new", "/first", "/bench", "/benches"] },
-  { name: "desk", to: "/desk", holds: ["/desk", "/wrong", "/reckon", "/away", "/supplies", "/settings"] },
+  {
+    name: "desk",
+    to: "/desk",
+    holds: ["/desk", "/craft", "/wrong", "/reckon", "/away", "/supplies", "/settings"],
+  },
   { name: "book", to: "/book", holds: ["/book", "/write", "/right"] },
   { name: "number", to: "/number", holds: ["/number"] },
 ];

@@ -1,8 +1,10 @@
 import { uuidMaker } from "@sillwood/bench/book";
+import { PageError } from "@sillwood/bench/crafts";
 import {
   AbsenceError,
   assumptionsPage,
   awayPage,
+  craftPage,
   type Desk,
   doubtsOf,
   logLine,
@@ -57,6 +59,7 @@ export const pageAnswers: {
   house: houseFacts,
   supplies: suppliesSeen,
   away: awaySeen,
+  "craft page": craftPageSeen,
   crafts: (desk) =>
     desk.ledger.crafts.map(({ name }) => ({
       craft: name,
@@ -71,6 +74,18 @@ export const pageAnswers: {
       }, 0),
     })),
 };
+
+function craftPageSeen(
+  desk: Desk,
+  { craft, ask }: PageQuestions["craft page"]["args"],
+): PageQuestions["craft page"]["answer"] {
+  try {
+    return { page: craftPage(desk, craft, ask) };
+  } catch (error) {
+    if (error instanceof PageError) return { refused: error.message };
+    throw error;
+  }
+}
 
 function awaySeen(desk: Desk, absence: PageQuestions["away"]["args"]): PageQuestions["away"]["answer"] {
   try {

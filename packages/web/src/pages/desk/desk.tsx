@@ -31,9 +31,10 @@ export function Desk() {
     >
       <Ledger label={words.crafts}>
         {(crafts ?? []).map(({ craft, due_n }) => {
-          const Mark = screensOf(craft)?.mark;
+          const screens = screensOf(craft);
+          const Mark = screens?.mark;
           return (
-            <Row key={craft} onOpen={() => go("/")}>
+            <Row key={craft} onOpen={() => go(screens?.pages?.[0]?.path ?? "/")}>
               <span className={styles["line"]}>
                 <span>
                   {Mark && (
