@@ -1,4 +1,4 @@
-import { mkdtempSync, readFileSync, rmSync } from "node:fs";
+import { appendFileSync, mkdtempSync, readFileSync, rmSync } from "node:fs";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import { afterAll, expect, it } from "vitest";
@@ -34,6 +34,19 @@ it("writes rows for programs and a table for people", () => {
   expect(text).toContain("| entries | 123457 | 1/s | none | 200000 | **no** |");
   expect(text).toMatch(/^Seed 7; tree [0-9a-f]{16} of `tools\/report\.ts`, `biome\.json`\.$/m);
   expect(isStale(text)).toBe(false);
+});
+
+it("leaves the sections that people wrote under the table as they are, run after run", () => {
+  const section = "\n## What it rests on\n\nWritten by hand.\n\n## And more\n\nText.\n";
+  const [, page = ""] = writeReport({ ...report, name: "explained" }, folder);
+  appendFileSync(page, section);
+  for (const seed of [8, 9]) {
+    writeReport({ ...report, name: "explained", seed }, folder);
+    const text = readFileSync(page, "utf8");
+    expect(text).toContain(`Seed ${seed}; tree`);
+    expect(text.endsWith(`| **no** |\n${section}`)).toBe(true);
+    expect(text.split("## What it rests on")).toHaveLength(2);
+  }
 });
 
 it("calls a page stale whose tree is another, and knows a page that is no report", () => {

@@ -72,8 +72,15 @@ export function writeReport(report: Report, folder = root): readonly string[] {
   ] as const;
   for (const file of files) mkdirSync(join(file, ".."), { recursive: true });
   writeFileSync(files[0], `${JSON.stringify({ ...report, tree }, undefined, 2)}\n`);
-  writeFileSync(files[1], page);
+  const written = existsSync(files[1]) ? writtenBelow(readFileSync(files[1], "utf8")) : "";
+  writeFileSync(files[1], `${page}${written}`);
   return files;
+}
+
+/** The sections that people wrote under the table, from the first of them on; a run leaves them as they are. */
+function writtenBelow(page: string): string {
+  const start = page.indexOf("\n## ");
+  return start < 0 ? "" : page.slice(start);
 }
 
 const madeFrom = /^Seed -?\d+; tree ([0-9a-f]+) of (`.*`)\.$/m;
