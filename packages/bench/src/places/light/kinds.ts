@@ -152,7 +152,7 @@ export const lightKinds = {
   } satisfies EntryKind<LampData>,
   lampHours: {
     ...all,
-    kind: "bench.lampHours",
+    kind: "bench.timer",
     schema: lampHoursSchema,
     sentence: (data, say) => lightSentences(say).lampHours(data),
     effects: nothing,
@@ -176,7 +176,7 @@ export const lightKinds = {
   } satisfies EntryKind<PairData>,
   underLamp: {
     ...all,
-    kind: "light.underLamp",
+    kind: "light.lamp",
     schema: underLampSchema,
     sentence: (data, say) => lightSentences(say).underLamp(data),
     effects: nothing,
