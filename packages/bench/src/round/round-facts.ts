@@ -3,7 +3,6 @@ import { type LeftForGrower, type Overrode, roundKinds, type Skipped } from "./k
 
 /** What rounds have left on a plant: skips, things left for the grower, limits that the grower has overridden. */
 export interface RoundFacts {
-  readonly lastVisit_ms?: number;
   readonly skipped: readonly (Skipped & { readonly at_ms: number; readonly by: string })[];
   readonly left: readonly (LeftForGrower & {
     readonly at_ms: number;
@@ -20,8 +19,6 @@ const KEPT_n = 8;
 export function foldRounds(facts: RoundFacts, entry: Entry): RoundFacts {
   const { at_ms, by } = entry;
   switch (entry.kind) {
-    case roundKinds.walked.kind:
-      return { ...facts, lastVisit_ms: at_ms };
     case roundKinds.skipped.kind:
       return {
         ...facts,
