@@ -12,6 +12,10 @@ export const waterLooks = (say: Say): readonly Look[] => wateringWords(say).look
 const DRY_FROM_frac = 0.75;
 const WET_UP_TO_frac = 0.4;
 const HOT_C = 30;
+/** So likely dry, a pot that nobody lifted may be rewetted slowly. @source our assumption */
+const SURELY_DRY_frac = 0.8;
+/** How much the next dusk tells: heat's leaves stand again after it, those on wet roots hang on. @source our assumption */
+const DUSK = { stands: { heat: 4, wetRoots: 0.3 }, hangs: { heat: 0.1, wetRoots: 1 } } as const;
 
 /**
  * Causes of hanging leaves, likeliest first: thirst, wet roots, heat. The pot's own record weighs first; a lifted pot
@@ -43,6 +47,12 @@ export function waterSigns(slice: WaterSlice, sight: Outward, seen: readonly str
   );
   const volume = sight.say.volume(amount.volume_mL);
   const unsettled = hands === 0;
+  const surelyDry = dry >= SURELY_DRY_frac;
+  const dusk = has("stands at dusk")
+    ? DUSK.stands
+    : has("hangs at dusk")
+      ? DUSK.hangs
+      : { heat: 1, wetRoots: 1 };
   const lift = {
     question: words.liftQuestion,
     answers: [
@@ -58,16 +68,16 @@ export function waterSigns(slice: WaterSlice, sight: Outward, seen: readonly str
     evidence,
     ...(unsettled ? { lookApart: lift } : {}),
     doNow:
-      unsettled && dry < 0.8
+      unsettled && !surelyDry
         ? [words.doLift]
         : [dry > 0.5 || hands > 0 ? words.doRewet(volume) : words.doWater(volume)],
-    doNot: [...(unsettled ? [words.notWater] : []), words.notFeed, words.notDiscard],
+    doNot: [...(unsettled && !surelyDry ? [words.notWater] : []), words.notFeed, words.notDiscard],
     lookAgainIn_h: 24,
   };
   const wetRoots: Sign = {
     key: "wet roots",
     cause: hangs ? words.wetRoots : words.soaked,
-    weight: (hangs ? 1 : 0.8) * (0.1 + wet) * (hands < 0 ? 8 : hands > 0 ? 0.05 : 1),
+    weight: (hangs ? 1 : 0.8) * (0.1 + wet) * (hands < 0 ? 8 : hands > 0 ? 0.05 : 1) * dusk.wetRoots,
     evidence,
     ...(unsettled ? { lookApart: lift } : {}),
     doNow: hands < 0 || wet > 0.8 ? [words.doRoots, words.doSaucer] : [words.doLift],
@@ -77,7 +87,7 @@ export function waterSigns(slice: WaterSlice, sight: Outward, seen: readonly str
   const heat: Sign = {
     key: "heat",
     cause: words.heat,
-    weight: hangs ? 0.25 * (hottest_C > HOT_C ? 4 : 1) * (hands === 0 ? 1 : 0.6) : 0,
+    weight: hangs ? 0.25 * (hottest_C > HOT_C ? 4 : 1) * (hands === 0 ? 1 : 0.6) * dusk.heat : 0,
     evidence: [words.noonDroop],
     lookApart: {
       question: words.shadeQuestion,
@@ -87,7 +97,8 @@ export function waterSigns(slice: WaterSlice, sight: Outward, seen: readonly str
       ],
     },
     doNow: [words.doShade],
-    doNot: [words.notWater, words.notRepot],
+    // Heat does not forbid water to a pot that is dry as well.
+    doNot: [...(surelyDry || hands > 0 ? [] : [words.notWater]), words.notRepot],
     lookAgainIn_h: 12,
   };
   return [thirst, wetRoots, heat].filter((sign) => sign.weight > 0).sort((a, b) => b.weight - a.weight);

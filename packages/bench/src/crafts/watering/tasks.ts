@@ -28,10 +28,11 @@ export function waterTasks(
 ): readonly Task[] {
   const tasks: Task[] = [waterTask(forecast, decision, amount, workings, sight)];
   const { slice } = forecast;
+  const poured_ms = slice.pours.at(-1)?.at_ms;
   if (slice.droopingWet_ms !== undefined)
     tasks.push(rootsTask(forecast, slice.droopingWet_ms, workings, sight));
-  const poured_ms = slice.pours.at(-1)?.at_ms;
-  if (slice.wilted_ms !== undefined && poured_ms !== undefined && poured_ms > slice.wilted_ms) {
+  // One look at a pot: whoever looks at its roots sees whether it stands.
+  else if (slice.wilted_ms !== undefined && poured_ms !== undefined && poured_ms > slice.wilted_ms) {
     tasks.push(againTask(forecast, poured_ms, workings, sight));
   }
   return tasks;
