@@ -55,6 +55,25 @@ describe("outlook", () => {
     expect(unseen.line?.origin).toBe("assumed");
   });
 
+  it.each(["metric", "us"] as const)(
+    "what the pot holds is a sum of the inputs named beside it, %s",
+    (units) => {
+      const seen = [2, 4, 6].map((day) =>
+        weighed(morning(day), { weight_g: 700 - 40 * day, state: "as found" }),
+      );
+      const sight = kit.outward(morning(7), { say: testSay("en", units) });
+      const { workings } = waterOutlook(at(7, seen), sight);
+      const capacity = workings.find(({ formula }) => formula === "C = C₀ + Δ");
+      const [model, change] = ["C₀", "Δ"].map((symbol) =>
+        capacity?.inputs.find(({ name }) => name.startsWith(symbol)),
+      );
+      expect(change?.value).not.toBe(0);
+      const number = (said = "") => Number(said.replace("−", "-").replace(/[^-\d.]/g, ""));
+      expect(number(model?.said) + number(change?.said)).toBeCloseTo(number(capacity?.result), 6);
+      expect(capacity?.sum).toContain(`${model?.said} `);
+    },
+  );
+
   it("flowers want water earlier", () => {
     const flowering = potKit({ stage: { value: "in flower", at_ms: 0, entry: "e" as never } });
     const early = waterOutlook(at(1), flowering.outward(morning(1))).line?.dates_ms[10] as number;
@@ -165,6 +184,46 @@ describe("limits and signs", () => {
       looked(morning(4), { look: "heavy", yes: true }),
     ];
     expect(works(4, hung)).toContain("water");
+  });
+
+  it("hung when dry, was watered and hangs wet: one look, at the roots", () => {
+    const story = [
+      looked(morning(16), { look: "drooping", yes: true }),
+      poured(morning(16) + HOUR_ms, { volume_mL: 900, drained: "yes" }),
+      poured(morning(16) + 2 * HOUR_ms, { volume_mL: 900, drained: "yes" }),
+      looked(morning(16.5), { look: "drooping", yes: true }),
+    ];
+    const looks = outlookAt(16.5, story).tasks.filter(({ work }) => work === "look");
+    expect(looks.map(({ said }) => said)).toEqual([expect.stringContaining("roots")]);
+  });
+
+  it("never says in one breath to water and not to water, lifted or not", () => {
+    const hot = potKit({}, { air_C: 35 });
+    for (const [bench, day] of [0, 2, 4, 8, 12, 16, 20].flatMap((one) => [
+      [kit, one] as const,
+      [hot, one] as const,
+    ]))
+      for (const felt of [[], ["light pot"], ["heavy pot"], ["dry medium"], ["wet medium"]]) {
+        const slice = bench.live(bench.start(), [], morning(day));
+        for (const { key, doNow, doNot } of waterSigns(slice, bench.outward(morning(day)), [
+          "droops",
+          ...felt,
+        ]))
+          expect(
+            doNow.some((line) => /^(water it|rewet it)/.test(line)) && doNot.includes("do not water"),
+            `${key}, day ${day}, ${felt}`,
+          ).toBe(false);
+      }
+  });
+
+  it("what dusk shows moves heat: the question is not for nothing", () => {
+    const slice = at(4);
+    const rank = (seen: readonly string[]) => {
+      const signs = waterSigns(slice, kit.outward(morning(4)), ["droops", ...seen]);
+      return signs.findIndex(({ key }) => key === "heat");
+    };
+    expect(rank(["stands at dusk"])).toBe(0);
+    expect(rank(["hangs at dusk"])).toBe(2);
   });
 
   it("the desk asks for one lift, and each answer leads to one act", () => {

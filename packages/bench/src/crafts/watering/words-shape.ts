@@ -54,6 +54,8 @@ export interface WorkingWords {
   readonly howMuch: string;
   readonly store: string;
   readonly capacity: string;
+  readonly capacityModel: string;
+  readonly capacityLearned: string;
   readonly use: string;
   readonly useLeaves: string;
   readonly useSurface: string;

@@ -7,6 +7,8 @@ export function workingsGerman(say: Say): WorkingWords {
     howMuch: "wie viel Wasser",
     store: "Wasser übrig",
     capacity: "Wasser, das der Topf für die Pflanze hält",
+    capacityModel: "C₀, nach Topf und Substrat",
+    capacityLearned: "Δ, was dieser Topf seitdem gezeigt hat",
     use: "Wasser, das sie am Tag braucht",
     useLeaves: "Blätter",
     useSurface: "freies Substrat",

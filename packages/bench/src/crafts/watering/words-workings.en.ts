@@ -7,6 +7,8 @@ export function workingsEnglish(say: Say): WorkingWords {
     howMuch: "how much water",
     store: "water left",
     capacity: "water it can hold for the plant",
+    capacityModel: "C₀, by pot and medium",
+    capacityLearned: "Δ, what this pot has shown since",
     use: "water it uses in a day",
     useLeaves: "leaves",
     useSurface: "bare medium",

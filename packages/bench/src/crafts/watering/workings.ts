@@ -24,6 +24,7 @@ import { wateringWords } from "./words.ts";
 const Z80 = 1.2816;
 const DAY_ms = 86_400_000;
 const ML_PER_US_FL_OZ = 29.5735295625;
+const G_PER_OZ = 28.349523125;
 
 /** The workings of one pot's numbers, in the language of the sight's `say`. */
 export interface WaterWorkings {
@@ -104,14 +105,30 @@ function capacityWorking({ slice }: WaterForecast, sight: Outward): Working {
   const prior = sight.read("capacityPrior_g");
   const origin = capacityOrigin(slice);
   const weighed = slice.weights.filter((weight) => weight.used).at(-1);
+  const from = {
+    measured: words.dryDown,
+    learned: words.learnedFrom(slice.weights.length, slice.looks.length + slice.pours.length),
+    assumed: words.fromModel,
+  };
+  // Between the numbers as they are said, so that the sum adds up for who reads it.
+  const step_g = say.units === "us" ? G_PER_OZ / 10 : 1;
+  const change = (Math.round(value / step_g) - Math.round(prior.value / step_g)) * step_g;
   const inputs: WorkingInput[] = [
     {
-      name: words.capacity,
+      name: words.capacityModel,
       said: say.mass(prior.value),
       value: prior.value,
       unit: "g",
       origin: prior.origin,
       from: prior.from,
+    },
+    {
+      name: words.capacityLearned,
+      said: `${change < 0 ? "−" : "+"}${say.mass(Math.abs(change))}`,
+      value: change,
+      unit: "g",
+      origin,
+      from: from[origin],
     },
     ...(weighed
       ? [
@@ -127,11 +144,6 @@ function capacityWorking({ slice }: WaterForecast, sight: Outward): Working {
         ]
       : []),
   ];
-  const from = {
-    measured: words.dryDown,
-    learned: words.learnedFrom(slice.weights.length, slice.looks.length + slice.pours.length),
-    assumed: words.fromModel,
-  };
   return {
     title: words.capacity,
     result: say.mass(value),
@@ -140,8 +152,8 @@ function capacityWorking({ slice }: WaterForecast, sight: Outward): Working {
     low: Math.max(0, value - Z80 * sd),
     high: value + Z80 * sd,
     origin,
-    formula: "C = c − w",
-    sum: `${say.mass(prior.value)} → ${say.mass(value)}`,
+    formula: "C = C₀ + Δ",
+    sum: `${say.mass(prior.value)} ${change < 0 ? "−" : "+"} ${say.mass(Math.abs(change))} = ${say.mass(value)}`,
     inputs,
     source: words.sourceStore,
     notes: [from[origin]],
