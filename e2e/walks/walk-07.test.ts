@@ -58,6 +58,8 @@ it("walk 7: a pot that hangs, drained and heavy, gets no water and goes to the g
     await settled(page);
 
     await doNot.getByText(/do not water/i).waitFor();
+    // It is settled: no unlikely cause asks on.
+    expect(await page.getByText("One look would settle it:").count()).toBe(0);
     expect(await page.getByText("A ranking, not a chance").count()).toBe(1);
     expect(await page.locator("ol > li").first().textContent()).toMatch(/likeliest.*wet roots/);
     expect(await page.getByText("Something not in this list is possible.").count()).toBe(1);
@@ -75,6 +77,11 @@ it("walk 7: a pot that hangs, drained and heavy, gets no water and goes to the g
     await allOnServer(page);
     await settled(page);
     await walker.shoot("walk-07-written");
+    // The walk goes on where it stood, with one look at the roots and no water.
+    await page.locator("main").getByText("107", { exact: true }).first().waitFor();
+    expect(new URL(page.url()).hash).toMatch(/^#\/walk\/lamp-shelf-a/);
+    expect(await page.locator("main").getByText("look at the roots of 107, do not water").count()).toBe(1);
+    expect(await page.locator("main").getByText("look again: does it stand?").count()).toBe(0);
     expect((await keys()).filter((words) => /WATER/.test(words))).toEqual([]);
 
     const helper = before.find(({ kind, data }) => kind === "person.joined" && data["role"] === "helper");
@@ -137,7 +144,6 @@ it("walk 7: a pot that was to be watered is not, once it was seen to hang while 
       (await page.getByRole("button").allTextContents()).filter((said) => /WATER|mL/.test(said)),
     ).toEqual([]);
     // Back on the walk its roots are to be looked at, and no key pours.
-    await page.goto(`${house.address}#/walk/lamp-shelf-a`);
     await page.locator("main").getByText("look at the roots of 110, do not water").waitFor();
     await settled(page);
     expect(await page.getByRole("button", { name: /\d\smL/ }).count()).toBe(0);

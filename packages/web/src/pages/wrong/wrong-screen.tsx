@@ -1,7 +1,7 @@
 import type { PlantId } from "@sillwood/bench/book";
 import type { Sign } from "@sillwood/bench/crafts";
 import { useState } from "react";
-import { useLocation, useParams } from "wouter";
+import { useLocation, useParams, useSearchParams } from "wouter";
 import { fromCrafts } from "../../crafts/index.ts";
 import { nowMs } from "../../engine/clock.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
@@ -12,6 +12,7 @@ import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
+import { nextLook } from "./next-look.ts";
 import { PlantPlaces, type Where } from "./plant-places.tsx";
 import { Ranking } from "./ranking.tsx";
 import { SafeActs } from "./safe-acts.tsx";
@@ -24,6 +25,7 @@ export function WrongScreen() {
   const engine = useEngine();
   const say = useSay();
   const [, go] = useLocation();
+  const [search] = useSearchParams();
   // The whole plant is looked at first: hanging leaves, the sign that cannot wait, are one press away.
   const [where, setWhere] = useState<Where>("whole");
   const [seen, setSeen] = useState<readonly string[]>([]);
@@ -56,8 +58,11 @@ export function WrongScreen() {
   const saidOf = (key: string) =>
     value.looks.find((look) => look.key === key)?.said ?? answerSaid(value.signs, key) ?? key;
   const signs = seen.length > 0 ? value.signs : [];
-  const asking = signs.find(({ sign }) => sign.lookApart && isOpen(sign.lookApart, seen, untold))?.sign
-    .lookApart;
+  const asking = nextLook(
+    signs.map(({ sign }) => sign),
+    seen,
+    untold,
+  );
   const best = signs[0]?.sign;
   const tell = async () => {
     setBusy(true);
@@ -74,7 +79,10 @@ export function WrongScreen() {
       { said: `${value.number} ${text}` },
     );
     setBusy(false);
-    if ("kept" in written) go(`/plant/${plant}`);
+    if (!("kept" in written)) return;
+    // Whoever came from a walk stands before that pot still: the round goes on there.
+    if (search.get("back") === "walk") history.back();
+    else go(`/plant/${plant}`);
   };
   return (
     <Frame
@@ -149,12 +157,6 @@ export function WrongScreen() {
     </Frame>
   );
 }
-
-const isOpen = (
-  { question, answers }: NonNullable<Sign["lookApart"]>,
-  seen: readonly string[],
-  untold: readonly string[],
-) => !untold.includes(question) && !answers.some(({ key }) => seen.includes(key));
 
 /** A sign that was said as the answer to a look has its words there. */
 const answerSaid = (signs: readonly { readonly sign: Sign }[], key: string): string | undefined =>

@@ -75,7 +75,7 @@ export function OtherSlip({ slip, task, number, amount, most_mL, onAmount, onLea
           )}
           <KeyRow>
             <Key onPress={wet}>{words.alreadyWet}</Key>
-            {hasDesk && <Key onPress={() => go(`/wrong/${task.plant}`)}>{words.looksWrong}</Key>}
+            {hasDesk && <Key onPress={() => go(`/wrong/${task.plant}?back=walk`)}>{words.looksWrong}</Key>}
           </KeyRow>
         </>
       )}
