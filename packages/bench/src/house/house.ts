@@ -1,5 +1,7 @@
 import type { Entry } from "../book/entry.ts";
 import type { AnyEntryKind } from "../book/kinds.ts";
+import { type IssuedDays, issuedDays } from "../issued/issued.ts";
+import { issuedKinds } from "../issued/kinds.ts";
 import { peopleKinds } from "../people/kinds.ts";
 import { foldPeople, noPeople, type People } from "../people/people.ts";
 import { placeKinds } from "../places/kinds.ts";
@@ -24,6 +26,7 @@ export const houseKinds: readonly AnyEntryKind[] = [
   ...Object.values(peopleKinds),
   ...Object.values(supplyKinds),
   ...Object.values(roundKinds),
+  ...Object.values(issuedKinds),
 ];
 
 /** Everything that is not a plant: places, people, batches, supplies, absences. Folded from nothing whenever it changes. */
@@ -33,6 +36,8 @@ export interface House {
   readonly batches: Batches;
   readonly supplies: Supplies;
   readonly absences: readonly Absence[];
+  /** Forecasts kept as issued, by book day. */
+  readonly issued: IssuedDays;
 }
 
 export const emptyHouse = (site: Site): House => ({
@@ -41,6 +46,7 @@ export const emptyHouse = (site: Site): House => ({
   batches: noBatches,
   supplies: new Map(),
   absences: [],
+  issued: issuedDays([]),
 });
 
 export function foldHouse(house: House, entry: Entry): House {
@@ -52,5 +58,5 @@ export function foldHouse(house: House, entry: Entry): House {
     entry.kind === roundKinds.away.kind
       ? [...house.absences, entry.data as unknown as Absence]
       : house.absences;
-  return { places, people, batches, supplies, absences };
+  return { places, people, batches, supplies, absences, issued: house.issued };
 }

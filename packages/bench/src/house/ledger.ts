@@ -2,6 +2,7 @@ import { CORRECTED } from "../book/correct.ts";
 import type { Entry, EntryId, PlantId } from "../book/entry.ts";
 import { type AnyEntryKind, type KindRegistry, kindRegistry } from "../book/kinds.ts";
 import type { AnyCraft } from "../crafts/craft.ts";
+import { isIssued, issuedDays } from "../issued/issued.ts";
 import type { AirAt } from "../places/ahead.ts";
 import { airDays } from "../places/air-day.ts";
 import { mergeRecords, type Records, rowsOfSeries, type SeriesRow } from "../places/records.ts";
@@ -51,6 +52,9 @@ export interface Ledger {
   add(entries: readonly Entry[]): Change;
   /** The text of a series part whose hash an entry names. A part that can't be read counts as missing and is reported. */
   addSeries(file: string, text: string): Change;
+  /** The text of forecasts as issued whose hash an entry names: scores rest on it, no state does. */
+  addIssued(file: string, text: string): void;
+  issuedText(file: string): string | undefined;
   /** Raised by every change. */
   readonly revision: number;
   /** Raised by changes of the house and of plain facts (who is here, where, under which number): what crafts fold leaves it. */
@@ -96,6 +100,7 @@ export function createLedger({
   const files = new Map<string, readonly SeriesRow[]>();
   const unreadable = new Map<string, string>();
   const texts = new Map<string, string>(snapshot?.files ?? []);
+  const issuedTexts = new Map<string, string>();
   const plants = new Map<PlantId, Timeline>();
   const houseEntries = new Map<EntryId, Entry>();
   let revision = 0;
@@ -116,10 +121,12 @@ export function createLedger({
 
   function houseNow(): House {
     let house = emptyHouse(site);
+    const issued: Entry[] = [];
     for (const entry of [...houseEntries.values()].sort(inBookOrder)) {
-      if (allowed(entry, house)) house = foldHouse(house, entry);
+      if (isIssued(entry)) issued.push(entry);
+      else if (allowed(entry, house)) house = foldHouse(house, entry);
     }
-    return house;
+    return { ...house, issued: issuedDays(issued) };
   }
 
   function setScene() {
@@ -156,7 +163,7 @@ export function createLedger({
   }
 
   /** Kinds of house entries that a plant's history does not depend on: they leave its runs as they are. */
-  const APART = /^(supply|batch|cultivar|round|book)\./;
+  const APART = /^(supply|batch|cultivar|round|book|forecast)\./;
   const weightOf = (kind: string) => (APART.test(kind) ? "apart" : "runs");
 
   /** Every plant has to be run again: places, people, weather or assumptions changed. */
@@ -251,6 +258,11 @@ export function createLedger({
       factsRevision++;
       return { plants: new Set(plants.keys()), house: true, stale };
     },
+    addIssued(file, text) {
+      issuedTexts.set(file, text);
+      revision++;
+    },
+    issuedText: (file) => issuedTexts.get(file),
     get revision() {
       return revision;
     },
