@@ -175,3 +175,42 @@ it("walk 10: forty tasks fit on one page", async () => {
     await device.discard();
   }
 });
+
+it("walk 10: labels of pots and benches can be read, and their words fit", async () => {
+  const device = await openDevice(demoLook);
+  const walker = walkerOn(device);
+  try {
+    const { page } = device;
+    await enter(page, house, "grower");
+    await page.goto(`${house.address}#/print/labels`);
+    await settled(page);
+    for (const sheet of ["benches", "pots"]) {
+      if (sheet === "pots") await page.getByRole("button", { name: "South sill" }).click();
+      await settled(page);
+      await walker.shoot(`walk-10-labels-${sheet}`);
+      const labels = await page.locator("[class*=label_]").evaluateAll((all) =>
+        all.map((label) => ({
+          said: (label as HTMLElement).innerText,
+          least_px: Math.min(
+            ...[...label.querySelectorAll("strong, span")].map((word) =>
+              Number.parseFloat(getComputedStyle(word).fontSize),
+            ),
+          ),
+          sticksOut: [...label.querySelectorAll("strong, span")].some((word) => {
+            const [inner, outer] = [word.getBoundingClientRect(), label.getBoundingClientRect()];
+            return (
+              inner.bottom > outer.bottom ||
+              inner.right > outer.right ||
+              word.scrollHeight > word.clientHeight + 1
+            );
+          }),
+        })),
+      );
+      expect(labels.length).toBeGreaterThan(3);
+      expect(labels.filter(({ least_px }) => least_px * PT_PER_PX < 11)).toEqual([]);
+      expect(labels.filter(({ sticksOut }) => sticksOut)).toEqual([]);
+    }
+  } finally {
+    await device.discard();
+  }
+});
