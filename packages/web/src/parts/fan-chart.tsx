@@ -5,12 +5,16 @@ import "uplot/dist/uPlot.min.css";
 import { useSay } from "../shell/say.ts";
 import { usePaper } from "../shell/use-paper.ts";
 import { useWords } from "../words/words.ts";
+import { lettersLaid } from "./event-letters.ts";
 import styles from "./fan-chart.module.css";
 import { fanShown } from "./fan-shown.ts";
 import { FanTable } from "./fan-table.tsx";
 import { Key, KeyRow } from "./key.tsx";
 
 const HEIGHT_px = 220;
+/** An event's mark on the base line, and what its letter needs of 13 px type with a gap. */
+const TICK_px = 4;
+const LETTER_px = 13;
 /** As much of the past as of the future: older waterings crowd the letters and decide nothing. */
 const PAST_SHOWN_ms = 14 * 86_400_000;
 
@@ -184,10 +188,18 @@ function drawMarks(plot: uPlot, chart: Fan, now_ms: number, nowWord: string, ink
     ctx.fillText(chart.threshold.said, bbox.left + bbox.width - 2 * ratio, y - 4 * ratio);
   }
   ctx.textAlign = "center";
-  for (const { at_ms, letter } of chart.events) {
-    const at = plot.valToPos(at_ms / 1000, "x", true);
-    if (at >= bbox.left && at <= bbox.left + bbox.width)
-      ctx.fillText(letter, at, bbox.top + bbox.height - 3 * ratio);
+  const base = bbox.top + bbox.height;
+  const events = chart.events
+    .map(({ at_ms, letter }) => ({ x: plot.valToPos(at_ms / 1000, "x", true), letter }))
+    .filter(({ x: at }) => at >= bbox.left && at <= bbox.left + bbox.width);
+  ctx.lineWidth = ratio;
+  ctx.beginPath();
+  for (const { x: at } of events) {
+    ctx.moveTo(at, base);
+    ctx.lineTo(at, base - TICK_px * ratio);
   }
+  ctx.stroke();
+  for (const { x: at, letter, row_n } of lettersLaid(events, LETTER_px * ratio))
+    ctx.fillText(letter, at, base - (TICK_px + 2 + row_n * LETTER_px) * ratio);
   ctx.restore();
 }
