@@ -35,9 +35,6 @@ export interface Stage {
 
 const DAY_ms = 86_400_000;
 
-/** What a sight holds whoever the plant and whenever. */
-type Shared = Pick<Sight, "airAt" | "site" | "dateOf" | "assumed">;
-
 /**
  * Runs a plant's history: cut at entries and at midnights; in each step all crafts compute their rates from the state at its
  * start, then all integrate, then the entry's effects apply. The same events give the same state from any checkpoint.
@@ -52,30 +49,63 @@ export interface Runner {
 
 export function plantRunner(stage: Stage): Runner {
   const { crafts, calendar, airAt, site } = stage;
-  const providers = providersOf(crafts);
+  const readers = readersOf(crafts);
   const ownKinds = crafts.map((craft) => new Set<AnyEntryKind>(craft.kinds));
 
-  const reader = (facts: PlantFacts, slices: readonly unknown[], at_ms: number) => (name: ReadingName) =>
-    readingOf(name, providers, crafts, facts, slices, at_ms);
+  /**
+   * One moment of a run as the crafts see it. A class that holds nothing which is the same for all plants: it is made at every
+   * midnight and entry of every plant, where an object of closures costs as much as a craft's whole step.
+   */
+  class Moment implements Sight {
+    readonly plant: PlantFacts;
+    readonly at_ms: number;
+    readonly slices: readonly unknown[];
 
-  const shared: Shared = {
-    airAt,
-    site,
-    dateOf: (at_ms) => calendar.dateOf(at_ms),
-    assumed: (key) => stage.assumed(key),
-  };
-  const sightOf = (plant: PlantFacts, at_ms: number, read: Sight["read"]): Sight => ({
-    airAt: shared.airAt,
-    site: shared.site,
-    dateOf: shared.dateOf,
-    assumed: shared.assumed,
-    plant,
-    at_ms,
-    read,
-  });
+    constructor(plant: PlantFacts, slices: readonly unknown[], at_ms: number) {
+      this.plant = plant;
+      this.at_ms = at_ms;
+      this.slices = slices;
+    }
+    read(name: ReadingName): Reading {
+      return readers[name](this.plant, this.slices, this.at_ms);
+    }
+    airAt(spot: string | undefined, date: string): AirDay {
+      return airAt(spot, date);
+    }
+    dateOf(at_ms: number): string {
+      return calendar.dateOf(at_ms);
+    }
+    assumed(key: string): number {
+      return stage.assumed(key);
+    }
+    get site(): Site {
+      return site;
+    }
+  }
 
-  const sight = ({ facts, slices, at_ms }: PlantState): Sight =>
-    sightOf(facts, at_ms, reader(facts, slices, at_ms));
+  class Stretch extends Moment implements Step {
+    readonly day: AirDay;
+    readonly to_ms: number;
+
+    constructor(plant: PlantFacts, slices: readonly unknown[], day: AirDay, from_ms: number, to_ms: number) {
+      super(plant, slices, from_ms);
+      this.day = day;
+      this.to_ms = to_ms;
+    }
+    get from_ms(): number {
+      return this.at_ms;
+    }
+    get dt_d(): number {
+      return (this.to_ms - this.at_ms) / DAY_ms;
+    }
+    /** Cut only for the craft that asks; most want the day alone. */
+    get spells(): readonly Spell[] {
+      const { day, at_ms, to_ms } = this;
+      return at_ms === day.from_ms && to_ms === day.to_ms
+        ? day.spells
+        : spellsWithin(day.spells, at_ms, to_ms);
+    }
+  }
 
   function step(
     facts: PlantFacts,
@@ -83,14 +113,33 @@ export function plantRunner(stage: Stage): Runner {
     day: AirDay,
     from_ms: number,
     to_ms: number,
-  ): unknown[] {
-    const now = new Stretch(shared, facts, reader(facts, before, from_ms), day, from_ms, to_ms);
-    const rates: unknown[] = [];
-    for (let i = 0; i < crafts.length; i++) rates.push((crafts[i] as AnyCraft).rates(before[i], now));
-    const after: unknown[] = [];
+  ): readonly unknown[] {
+    const now = new Stretch(facts, before, day, from_ms, to_ms);
+    // Lists of their final length: one that grows by pushes is laid out for more than a registry ever holds.
+    const rates: unknown[] = new Array(crafts.length);
+    for (let i = 0; i < crafts.length; i++) rates[i] = (crafts[i] as AnyCraft).rates(before[i], now);
+    const after: unknown[] = new Array(crafts.length);
     for (let i = 0; i < crafts.length; i++)
-      after.push((crafts[i] as AnyCraft).integrate(before[i], rates[i], now));
+      after[i] = (crafts[i] as AnyCraft).integrate(before[i], rates[i], now);
     return after;
+  }
+
+  const nextDays = new Map<AirDay, AirDay>();
+  let lastSpot: string | undefined;
+  let lastDay: AirDay | undefined;
+
+  /** The day in which an instant lies at a spot. A run asks for the day it is in and the one after it, so these are at hand. */
+  function dayAt(spot: string | undefined, at_ms: number): AirDay {
+    const asked = spot === lastSpot ? lastDay : undefined;
+    if (asked && asked.from_ms <= at_ms && at_ms < asked.to_ms) return asked;
+    let day = asked?.to_ms === at_ms ? nextDays.get(asked) : undefined;
+    if (!day) {
+      day = airAt(spot, calendar.dateOf(at_ms));
+      if (asked?.to_ms === at_ms) nextDays.set(asked, day);
+    }
+    lastSpot = spot;
+    lastDay = day;
+    return day;
   }
 
   function advance(state: PlantState, to_ms: number): PlantState {
@@ -99,7 +148,7 @@ export function plantRunner(stage: Stage): Runner {
     if (facts.ended) return { at_ms: to_ms, facts, slices: state.slices, problems };
     let { at_ms, slices } = state;
     while (at_ms < to_ms) {
-      const day = airAt(facts.spot, calendar.dateOf(at_ms));
+      const day = dayAt(facts.spot, at_ms);
       const until_ms = Math.min(day.to_ms, to_ms);
       slices = step(facts, slices, day, at_ms, until_ms);
       at_ms = until_ms;
@@ -114,8 +163,8 @@ export function plantRunner(stage: Stage): Runner {
     const before = reached?.slices ?? begun(facts, at_ms);
     const found: PlantState["problems"][number][] = [];
     const effects = effectsOf(kind, entry, found);
-    const now = sightOf(facts, at_ms, reader(facts, before, at_ms));
-    const slices: unknown[] = [];
+    const now = new Moment(facts, before, at_ms);
+    const slices: unknown[] = new Array(crafts.length);
     for (let i = 0; i < crafts.length; i++) {
       const craft = crafts[i] as AnyCraft;
       const what: Happening = ownKinds[i]?.has(kind)
@@ -128,11 +177,11 @@ export function plantRunner(stage: Stage): Runner {
           }
         : { entry: entry.id, at_ms, by: entry.by, effects };
       try {
-        slices.push(craft.fold(before[i], what, now));
+        slices[i] = craft.fold(before[i], what, now);
       } catch (error) {
         const message = `${craft.name} could not take this entry: ${(error as Error).message}`;
         found.push({ entry: entry.id, message });
-        slices.push(before[i]);
+        slices[i] = before[i];
       }
     }
     const problems = reached?.problems ?? [];
@@ -141,58 +190,25 @@ export function plantRunner(stage: Stage): Runner {
 
   /** Slices of a plant that enters the book: no craft has a reading to offer yet. */
   function begun(facts: PlantFacts, at_ms: number): readonly unknown[] {
-    const bare = sightOf(facts, at_ms, (name) => readingKinds[name].usual(facts, at_ms));
+    const bare = {
+      ...plain(new Moment(facts, [], at_ms)),
+      read: (name: ReadingName) => usual(name, facts, at_ms),
+    };
     return crafts.map((craft) => craft.start(facts, bare));
   }
 
-  return { happen, advance, sight };
-}
+  /** A sight that can be spread into a wider one. */
+  const plain = (at: Moment): Sight => ({
+    plant: at.plant,
+    at_ms: at.at_ms,
+    read: (name) => at.read(name),
+    airAt,
+    site,
+    dateOf: at.dateOf,
+    assumed: at.assumed,
+  });
 
-/**
- * A step as the crafts see it. A class, and field by field: it is made at every midnight and entry of every plant, where an
- * object spread or a getter in a literal costs as much as a craft's whole step.
- */
-class Stretch implements Step {
-  readonly plant: PlantFacts;
-  readonly at_ms: number;
-  readonly read: Sight["read"];
-  readonly airAt: AirAt;
-  readonly dateOf: Sight["dateOf"];
-  readonly site: Site;
-  readonly assumed: Sight["assumed"];
-  readonly day: AirDay;
-  readonly from_ms: number;
-  readonly to_ms: number;
-  readonly dt_d: number;
-
-  constructor(
-    shared: Shared,
-    plant: PlantFacts,
-    read: Sight["read"],
-    day: AirDay,
-    from_ms: number,
-    to_ms: number,
-  ) {
-    this.plant = plant;
-    this.at_ms = from_ms;
-    this.read = read;
-    this.airAt = shared.airAt;
-    this.dateOf = shared.dateOf;
-    this.site = shared.site;
-    this.assumed = shared.assumed;
-    this.day = day;
-    this.from_ms = from_ms;
-    this.to_ms = to_ms;
-    this.dt_d = (to_ms - from_ms) / DAY_ms;
-  }
-
-  /** Cut only for the craft that asks; most want the day alone. */
-  get spells(): readonly Spell[] {
-    const { day, from_ms, to_ms } = this;
-    return from_ms === day.from_ms && to_ms === day.to_ms
-      ? day.spells
-      : spellsWithin(day.spells, from_ms, to_ms);
-  }
+  return { happen, advance, sight: ({ facts, slices, at_ms }) => plain(new Moment(facts, slices, at_ms)) };
 }
 
 function effectsOf(
@@ -211,31 +227,28 @@ function effectsOf(
   }
 }
 
-/** For each reading the crafts that offer it, the last in the registry first. */
-function providersOf(crafts: readonly AnyCraft[]): ReadonlyMap<ReadingName, readonly number[]> {
-  const providers = new Map<ReadingName, number[]>();
-  crafts.forEach((craft, i) => {
-    for (const name of Object.keys(craft.offers) as ReadingName[])
-      providers.set(name, [i, ...(providers.get(name) ?? [])]);
-  });
-  return providers;
+type Reader = (facts: PlantFacts, slices: readonly unknown[], at_ms: number) => Reading;
+
+/** How each reading is had: from the last craft that has a value, else the usual. A craft that offers nonsense is not believed. */
+function readersOf(crafts: readonly AnyCraft[]): Readonly<Record<ReadingName, Reader>> {
+  const readers = {} as Record<ReadingName, Reader>;
+  for (const name of Object.keys(readingKinds) as ReadingName[]) {
+    const offers = crafts
+      .flatMap(({ offers }, i) => (offers[name] ? [{ i, offer: offers[name] }] : []))
+      .reverse();
+    readers[name] = (facts, slices, at_ms) => {
+      for (const { i, offer } of offers) {
+        const offered = offer(slices[i], facts) as Reading | undefined;
+        if (offered && Number.isFinite(offered.value)) return offered;
+      }
+      return usual(name, facts, at_ms);
+    };
+  }
+  return readers;
 }
 
-/** The value the last craft offers that has one, else the usual. A craft that offers nonsense is not believed. */
-function readingOf(
-  name: ReadingName,
-  providers: ReadonlyMap<ReadingName, readonly number[]>,
-  crafts: readonly AnyCraft[],
-  facts: PlantFacts,
-  slices: readonly unknown[],
-  at_ms: number,
-): Reading {
-  for (const i of providers.get(name) ?? []) {
-    const offered = crafts[i]?.offers[name]?.(slices[i], facts) as Reading | undefined;
-    if (offered && Number.isFinite(offered.value)) return offered;
-  }
-  return readingKinds[name].usual(facts, at_ms);
-}
+const usual = (name: ReadingName, facts: PlantFacts, at_ms: number): Reading =>
+  readingKinds[name].usual(facts, at_ms);
 
 function spellsWithin(spells: readonly Spell[], from_ms: number, to_ms: number): Spell[] {
   const within: Spell[] = [];
