@@ -1,6 +1,7 @@
 import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
+import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
 import { plantCatalogue } from "../water/catalogue-plant.ts";
 import { potCatalogue } from "../water/catalogue-pot.ts";
@@ -14,6 +15,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...unitsCatalogue,
   ...airCatalogue,
   ...sunCatalogue,
+  ...skyCatalogue,
   ...referenceEtCatalogue,
   ...plantCatalogue,
   ...potCatalogue,
