@@ -14,6 +14,7 @@ export * from "./http-transport.ts";
 export { type AnyEntryKind, checkData, type EntryKind, type KindRegistry, kindRegistry } from "./kinds.ts";
 export * from "./ndjson.ts";
 export * from "./order.ts";
+export * from "./read.ts";
 export * from "./redact.ts";
 export * from "./series.ts";
 export * from "./series-merge.ts";

@@ -180,13 +180,14 @@ export function createLedger({
       houseEntries.set(id, acting);
       return { plants: taken.plants, house: weightOf(acting.kind) };
     }
+    const event = { entry: acting, kind };
     for (const plant of acting.on) {
       let line = plants.get(plant as PlantId);
       if (!line) {
         line = timeline(plant as PlantId);
         plants.set(plant as PlantId, line);
       }
-      line.insert({ entry: acting, kind });
+      line.insert(event);
     }
     return earlier
       ? { plants: [...taken.plants, ...acting.on], house: taken.house }

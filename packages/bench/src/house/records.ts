@@ -30,7 +30,7 @@ export interface Record {
  * settled here, so that the folds see one plain entry each.
  */
 export interface RecordBook {
-  /** Takes entries; returns the first entries whose record changed (all, when clock reports moved times) with what it was before. */
+  /** Takes entries; returns the first entries whose record changed (also by a clock report) with what it was before. */
   add(entries: readonly Entry[]): ReadonlyMap<EntryId, Record | undefined>;
   get(id: EntryId): Record | undefined;
   all(): Iterable<Record>;
@@ -107,10 +107,16 @@ export function recordBook(kinds: KindRegistry): RecordBook {
           id: report.id,
           data: report.data as unknown as DeviceClock,
         }));
+        const timeBefore = timeOf;
         timeOf = correctedTime(data);
-        for (const [id, record] of records) mark(id, record);
+        // A report is about one device and a span of its clock: what it does not move stays where it lies.
+        for (const [id, record] of records) {
+          if (timeOf(record.first) === timeBefore(record.first)) continue;
+          mark(id, record);
+          corrected.add(id);
+        }
       }
-      for (const id of clocksMoved ? records.keys() : corrected) {
+      for (const id of corrected) {
         const first = records.get(id)?.first;
         if (first) settle(first);
       }

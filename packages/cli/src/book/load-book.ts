@@ -1,4 +1,4 @@
-import { type Clock, type Entry, FIRST_CLOCK } from "@sillwood/bench/book";
+import { type Clock, type Entry, entryReader, FIRST_CLOCK } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
 import { createLedger, type Ledger } from "@sillwood/bench/house";
 import { assumedSite } from "@sillwood/bench/pages";
@@ -29,8 +29,13 @@ export interface Loaded {
 /** Entries as they stand in the store, before anything is folded. */
 export async function readEntries(store: Pick<ReadStore, "texts">): Promise<Entry[]> {
   const entries: Entry[] = [];
-  for await (const texts of store.texts()) for (const text of texts) entries.push(JSON.parse(text) as Entry);
+  for await (const portion of entryPortions(store)) entries.push(...portion);
   return entries;
+}
+
+async function* entryPortions(store: Pick<ReadStore, "texts">): AsyncGenerator<readonly Entry[]> {
+  const read = entryReader();
+  for await (const texts of store.texts()) yield texts.map(read);
 }
 
 /** The zone in which the book's benches stand; undefined while it is not written. */
@@ -41,8 +46,8 @@ export function siteZone(entries: readonly Entry[]): string | undefined {
   return (last?.data as { zone?: string } | undefined)?.zone;
 }
 
-const latestClock = (entries: readonly Entry[]): Clock =>
-  entries.reduce((latest, { clock }) => (clock > latest ? clock : latest), FIRST_CLOCK);
+const latestClock = (entries: readonly Entry[], before: Clock): Clock =>
+  entries.reduce((latest, { clock }) => (clock > latest ? clock : latest), before);
 
 export const emptyLedger = (
   options: Pick<LoadOptions, "zone" | "language" | "units">,
@@ -78,10 +83,14 @@ export async function loadPresent(store: LoadStore, options: LoadOptions): Promi
     return kept;
   }
   const ledger = emptyLedger(options);
-  const entries = await readEntries(store);
-  ledger.add(entries);
+  let clock = FIRST_CLOCK;
+  // Each portion is laid into the book while it is at hand: going through all of them again would wait for memory.
+  for await (const entries of entryPortions(store)) {
+    ledger.add(entries);
+    clock = latestClock(entries, clock);
+  }
   await addSeriesFiles(ledger, store.files);
-  const loaded = { ledger, clock: latestClock(entries) };
+  const loaded = { ledger, clock };
   if (options.keep) await keepFold(store, loaded, options.keep);
   return loaded;
 }
