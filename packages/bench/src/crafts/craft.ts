@@ -8,7 +8,7 @@ import type { Calendar } from "../places/time.ts";
 import type { PlantFacts } from "../plants/facts.ts";
 import type { Read, ReadingName } from "../readings.ts";
 import type { Ask } from "../round/pages.ts";
-import type { Limit, Task } from "../round/task.ts";
+import type { Limit, Task, Work } from "../round/task.ts";
 import type { Say } from "../words/say.ts";
 import type { Reading } from "../working/reading.ts";
 import type { Working } from "../working/working.ts";
@@ -44,6 +44,8 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
   /** What an absence does to these plants, what helps, and what a sitter must do. */
   away?(members: readonly AwayMember<Slice>[], absence: Span): AwayPlan;
+  /** When the work of its day line came due in past cycles, as now believed: what forecasts as issued are scored against. */
+  came?(slice: Slice, sight: Sight): Came;
   /** What the craft asks of today's round that belongs to no single plant: a lamp to set. */
   asks?(world: World<Slice>): readonly Ask[];
   /**
@@ -75,6 +77,26 @@ export interface WorldMember<Slice = unknown> {
 /** Why a craft can't draw the page that was asked for: names field, value, limit and unit. */
 export class PageError extends Error {
   override readonly name = "PageError";
+}
+
+/** Past cycles of one work, from one time that it was done to the next, oldest first. */
+export interface Came {
+  readonly work: Work;
+  readonly cycles: readonly CameDue[];
+  /** Cycles whose date nobody knows better than a forecast did: nothing was measured or seen towards their end. */
+  readonly unseen_n: number;
+}
+
+export interface CameDue {
+  /** When the work was done the time before: from then on forecasts speak of this cycle. */
+  readonly from_ms: number;
+  readonly done_ms: number;
+  /** When it came due; after `done_ms` where it was done early, at `from_ms` where it never stopped being due. */
+  readonly at_ms: number;
+  readonly sd_ms: number;
+  readonly how: "weighed" | "looked";
+  /** How long the cycle before took. */
+  readonly lasted_ms?: number;
 }
 
 /** A stretch of time, its end not included. */
@@ -210,6 +232,8 @@ export interface Outlook {
   readonly question?: Question;
   readonly workings: readonly Working[];
   readonly chart?: Fan;
+  /** An amount expected on each of the coming days; drawn only for who asks. */
+  readonly daily?: Daily;
   /** Wrong-looking inputs the grower should know of. */
   readonly problems: readonly { readonly entry: EntryId; readonly message: string }[];
   /** Machine-readable figures for `--json`: name with unit suffix to value. */
@@ -218,9 +242,27 @@ export interface Outlook {
 
 /** Twenty equally likely instants and what they mean, for a row of the day line. */
 export interface DayLine {
+  readonly work: Work;
+  /** When that work was last done, as far as is known. */
+  readonly since_ms?: number;
   readonly said: string;
   readonly dates_ms: readonly number[];
   readonly origin: Working["origin"];
+}
+
+/** An amount in stretches that end at local midnights; the first begins now. */
+export interface Daily {
+  /** With its unit: `use_g`. */
+  readonly name: string;
+  readonly stretches: readonly {
+    readonly date: string;
+    readonly from_ms: number;
+    readonly to_ms: number;
+    readonly mean: number;
+    readonly sd: number;
+    readonly p10: number;
+    readonly p90: number;
+  }[];
 }
 
 export interface Question {

@@ -23,7 +23,7 @@ export interface Snapshot {
 }
 
 /** Raised whenever the same entries would fold to another state: old snapshots are dropped then. */
-export const FOLD_VERSION = 3;
+export const FOLD_VERSION = 4;
 
 /** Pages look back over the last events of a plant (what was written last, done twice); older ones stay in the store. */
 const RECENT_n = 6;

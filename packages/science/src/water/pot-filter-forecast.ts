@@ -42,15 +42,13 @@ export interface DayAhead {
   readonly sd_frac: number;
 }
 
-/** What a dry-down is drawn from. */
-export interface DryDown {
+/** What a pot dries by. */
+export interface Drying {
   readonly state: PotState;
   /** In order, the first from now; the last is repeated until every pot is dry. */
   readonly days: readonly DayAhead[];
   /** Depletion at which it should be watered, share of capacity. */
   readonly threshold_frac: number;
-  /** Depletion at lasting wilt, share of capacity. */
-  readonly wilt_frac: number;
   /** Sd of ln threshold that belongs to the threshold itself, beside the doubt of the capacity. */
   readonly thresholdSd: number;
   readonly stressFrom_frac: number;
@@ -63,6 +61,12 @@ export interface DryDown {
     /** Share of the leaves' use that the top layer gives. */
     readonly rootShare_frac: number;
   };
+}
+
+/** What a dry-down is drawn from. */
+export interface DryDown extends Drying {
+  /** Depletion at lasting wilt, share of capacity. */
+  readonly wilt_frac: number;
   readonly draws_n: number;
   /** The fan keeps this many draws over this many of `days`. */
   readonly fan: { readonly draws_n: number; readonly days_n: number };
@@ -84,10 +88,10 @@ export interface DryDownDraws {
 }
 
 /** Correlation of one day's error with the next. @source air-water sheet section 9 (assumption there) */
-const DAY_TO_DAY = 0.3;
-const LEAST_CAPACITY_frac = 0.2;
+export const DAY_TO_DAY_frac = 0.3;
+export const LEAST_CAPACITY_frac = 0.2;
 /** A wilted plant still draws a little. @source our assumption */
-const LEAST_STRESS = 0.02;
+export const LEAST_STRESS_frac = 0.02;
 const DRIEST_frac = 1.2;
 
 /**
@@ -157,7 +161,7 @@ function dryOnce(
     dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * (scores[THRESHOLD_SCORE] as number));
   const wilt_g = dryDown.wilt_frac * W;
   const surfaceFactor = Math.exp(drawn[SURFACE] as number);
-  const carried = Math.sqrt(1 - DAY_TO_DAY ** 2);
+  const carried = Math.sqrt(1 - DAY_TO_DAY_frac ** 2);
   const perRim_mm_g = 1 / (1000 * surface.rim_m2);
   const last = days.length - 1;
   let D = Math.max(0, Math.min(DRIEST_frac * W, drawn[DEPLETION] as number));
@@ -172,10 +176,10 @@ function dryOnce(
   for (let day = 0; elapsed_d < horizon_d; day++) {
     const ahead = days[Math.min(day, last)] as DayAhead;
     const { dt_d, sd_frac } = ahead;
-    if (day > 0) error = DAY_TO_DAY * error + carried * normalScore(chance);
+    if (day > 0) error = DAY_TO_DAY_frac * error + carried * normalScore(chance);
     const luck = Math.exp(sd_frac * error - 0.5 * sd_frac * sd_frac);
     const r = D / W;
-    const ks = r > stressFrom_frac ? Math.max(LEAST_STRESS, (1 - r) / (1 - stressFrom_frac)) : 1;
+    const ks = r > stressFrom_frac ? Math.max(LEAST_STRESS_frac, (1 - r) / (1 - stressFrom_frac)) : 1;
     const leaf_g = Math.exp(leafLn) * ahead.leaf_g * luck * ks;
     const surface_g = surfaceFactor * ahead.surface_g * luck * surfaceWet_frac(lost_mm, surface.layer);
     const day_g = leaf_g + surface_g;

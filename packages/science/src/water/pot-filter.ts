@@ -2,6 +2,7 @@ export {
   type DayAhead,
   type DryDown,
   type DryDownDraws,
+  type Drying,
   dryDownDraws,
   equallyLikely,
   quantileOf,
@@ -41,6 +42,7 @@ export {
   withMoreDoubt,
 } from "./pot-filter-state.ts";
 export { conditioned, expectedOf, type Measured, measured, type Seen } from "./pot-filter-update.ts";
+export { type UseAhead, useByDay_g } from "./pot-filter-use.ts";
 export {
   drainedBelief,
   mixed,

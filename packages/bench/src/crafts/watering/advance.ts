@@ -166,8 +166,13 @@ export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step)
     problems: looked.problems,
     past:
       step.to_ms >= step.day.to_ms
-        ? lastFew(looked.past, pointOf(step.to_ms, next.state), PAST_POINTS_n)
+        ? lastFew(
+            looked.past,
+            pointOf(step.to_ms, next.state, looked.ledger.used_g + next.leafUse_g + next.surfaceUse_g),
+            PAST_POINTS_n,
+          )
         : looked.past,
+    cycles: looked.cycles,
   };
 }
 
@@ -201,9 +206,10 @@ function fadingSigns(slice: WaterSlice, at_ms: number): Signs {
   return { wilted_ms: stands ? undefined : wilted_ms, droopingWet_ms: old ? undefined : droopingWet_ms };
 }
 
-const pointOf = (at_ms: number, state: PotState): PastPoint => ({
+const pointOf = (at_ms: number, state: PotState, used_g: number): PastPoint => ({
   at_ms,
   held_g: Math.max(0, meanOf(state, CAPACITY) - meanOf(state, DEPLETION)),
+  used_g: Math.round(used_g * 10) / 10,
 });
 
 /** A jump of this ln size in the leaf area is a new count, not growth. */

@@ -32,6 +32,7 @@ export function changed(slice: WaterSlice, parts: Partial<WaterSlice>): WaterSli
       wilted_ms: slice.wilted_ms,
       problems: slice.problems,
       past: slice.past,
+      cycles: slice.cycles,
     } satisfies WaterSlice,
     parts,
   );

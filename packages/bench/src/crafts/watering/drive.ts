@@ -1,4 +1,4 @@
-import type { AirDay, Spell } from "../../places/ahead.ts";
+import type { AirDay } from "../../places/ahead.ts";
 import { indoorLeafLosses_g_m2, indoorSurfaceLosses_g_m2 } from "./drive-indoors.ts";
 import { outdoorLosses } from "./drive-outdoors.ts";
 
@@ -16,15 +16,32 @@ export interface DayLoss {
   readonly day_g_m2: number;
   /** From the start of the day to the end of each spell. */
   readonly upTo_g_m2: readonly number[];
-  readonly day: AirDay;
+  readonly from_ms: number;
+  /** Ends of the spells; the last is that of the day. */
+  readonly ends_ms: readonly number[];
 }
-
-// The house hands out the same AirDay for the same bench and date, so a bench computes its leaf model once a day. Leaves and
-// surfaces are kept apart: pots of five widths under leaves of one width share them.
-const known = new WeakMap<AirDay, { leaves: Map<number, DayLoss>; surfaces: Map<number, DayLoss> }>();
 
 const LEAF_CLASS_m = 0.005;
 const RIM_CLASS_cm = 2;
+
+// The house hands out the same AirDay for the same bench and date, so a bench computes its leaf model once a day. Leaves and
+// surfaces are kept apart: pots of five widths under leaves of one width share them.
+const losses = new WeakMap<AirDay, { leaves: Map<number, DayLoss>; surfaces: Map<number, DayLoss> }>();
+
+/** Days of one class of leaf and pot. */
+interface DriveClass {
+  readonly leafClass: number;
+  readonly rimClass: number;
+  readonly leafLight_frac: number;
+  readonly days: WeakMap<AirDay, DayDrive>;
+}
+const classes = new Map<number, DriveClass>();
+
+/** The last question: a history asks day after day for one plant. */
+let lastWidth_m = Number.NaN;
+let lastRim_cm = Number.NaN;
+let lastLight_frac = Number.NaN;
+let lastClass: DriveClass | undefined;
 
 /**
  * Demand of one day at one spot for leaves and pots of about these widths (to ½ cm of leaf and 2 cm of pot: the
@@ -36,46 +53,45 @@ export function driveOf(
   rimDiameter_cm: number,
   leafLight_frac: number,
 ): DayDrive {
-  const { asked } = last;
   if (
-    asked?.day === day &&
-    asked.leafWidth_m === leafWidth_m &&
-    asked.rimDiameter_cm === rimDiameter_cm &&
-    asked.leafLight_frac === leafLight_frac
-  )
-    return last.drive as DayDrive;
-  const drive = classDrive(day, leafWidth_m, rimDiameter_cm, leafLight_frac);
-  last.asked = { day, leafWidth_m, rimDiameter_cm, leafLight_frac };
-  last.drive = drive;
+    lastClass === undefined ||
+    leafWidth_m !== lastWidth_m ||
+    rimDiameter_cm !== lastRim_cm ||
+    leafLight_frac !== lastLight_frac
+  ) {
+    lastClass = classOf(leafWidth_m, rimDiameter_cm, leafLight_frac);
+    lastWidth_m = leafWidth_m;
+    lastRim_cm = rimDiameter_cm;
+    lastLight_frac = leafLight_frac;
+  }
+  let drive = lastClass.days.get(day);
+  if (!drive) {
+    drive = dayDrive(day, lastClass);
+    lastClass.days.set(day, drive);
+  }
   return drive;
 }
 
-/** The last question: an entry cuts a day in two, and both parts ask the same. */
-const last: {
-  asked?: {
-    readonly day: AirDay;
-    readonly leafWidth_m: number;
-    readonly rimDiameter_cm: number;
-    readonly leafLight_frac: number;
-  };
-  drive?: DayDrive;
-} = {};
-
-function classDrive(
-  day: AirDay,
-  leafWidth_m: number,
-  rimDiameter_cm: number,
-  leafLight_frac: number,
-): DayDrive {
+function classOf(leafWidth_m: number, rimDiameter_cm: number, leafLight_frac: number): DriveClass {
   const leafClass = Math.max(1, Math.round(leafWidth_m / LEAF_CLASS_m));
   const rimClass = Math.max(1, Math.round(rimDiameter_cm / RIM_CLASS_cm));
-  const lightKey = Math.round(leafLight_frac * 100) * 1000;
-  let classes = known.get(day);
-  if (!classes) {
-    classes = { leaves: new Map(), surfaces: new Map() };
-    known.set(day, classes);
+  const key = (Math.round(leafLight_frac * 100) * 1000 + leafClass) * 1000 + rimClass;
+  let found = classes.get(key);
+  if (!found) {
+    found = { leafClass, rimClass, leafLight_frac, days: new WeakMap() };
+    classes.set(key, found);
   }
-  const { leaves, surfaces } = classes;
+  return found;
+}
+
+function dayDrive(day: AirDay, { leafClass, rimClass, leafLight_frac }: DriveClass): DayDrive {
+  let known = losses.get(day);
+  if (!known) {
+    known = { leaves: new Map(), surfaces: new Map() };
+    losses.set(day, known);
+  }
+  const { leaves, surfaces } = known;
+  const lightKey = Math.round(leafLight_frac * 100) * 1000;
   let leaf = leaves.get(lightKey + leafClass);
   if (!leaf) {
     leaf = leafLoss(day, leafClass * LEAF_CLASS_m, leafLight_frac);
@@ -110,26 +126,27 @@ function summed(day: AirDay, bySpell_g_m2: readonly number[]): DayLoss {
     day_g_m2 += loss_g_m2;
     upTo_g_m2.push(day_g_m2);
   }
-  return { day_g_m2, upTo_g_m2, day };
+  // Ends beside the sums: a logged day has 24 spells, and every entry that cuts a day asks where it falls.
+  const ends_ms = day.spells.map(({ to_ms }) => to_ms);
+  return { day_g_m2, upTo_g_m2, from_ms: day.from_ms, ends_ms };
 }
 
 /** Loss per area between two instants of the day, g/m². */
 export function lossBetween_g_m2(loss: DayLoss, from_ms: number, to_ms: number): number {
-  if (from_ms <= loss.day.from_ms && to_ms >= loss.day.to_ms) return loss.day_g_m2;
+  const end_ms = loss.ends_ms[loss.ends_ms.length - 1] ?? 0;
+  if (from_ms <= loss.from_ms && to_ms >= end_ms) return loss.day_g_m2;
   return upTo(loss, to_ms) - upTo(loss, from_ms);
 }
 
-function upTo({ upTo_g_m2, day }: DayLoss, at_ms: number): number {
-  let { from_ms } = day;
-  let before = 0;
-  for (let spell = 0; spell < upTo_g_m2.length; spell++) {
-    const end_ms = (day.spells[spell] as Spell).to_ms;
-    const sum = upTo_g_m2[spell] as number;
-    if (at_ms < end_ms) {
-      return at_ms <= from_ms ? before : before + ((sum - before) * (at_ms - from_ms)) / (end_ms - from_ms);
-    }
-    from_ms = end_ms;
-    before = sum;
-  }
-  return before;
+function upTo({ upTo_g_m2, from_ms, ends_ms }: DayLoss, at_ms: number): number {
+  if (at_ms <= from_ms) return 0;
+  let spell = 0;
+  while (spell < ends_ms.length && at_ms >= (ends_ms[spell] as number)) spell++;
+  const before = spell === 0 ? 0 : (upTo_g_m2[spell - 1] as number);
+  if (spell === ends_ms.length) return before;
+  const start_ms = spell === 0 ? from_ms : (ends_ms[spell - 1] as number);
+  return (
+    before +
+    (((upTo_g_m2[spell] as number) - before) * (at_ms - start_ms)) / ((ends_ms[spell] as number) - start_ms)
+  );
 }

@@ -102,6 +102,8 @@ export function begunAnew(slice: WaterSlice, sight: Sight): WaterSlice {
     droopingWet_ms: undefined,
     wilted_ms: undefined,
     problems: [],
+    // What was forecast of the old pot came to no end.
+    cycles: { open: undefined, closed: slice.cycles.closed, unseen_n: slice.cycles.unseen_n },
   };
 }
 

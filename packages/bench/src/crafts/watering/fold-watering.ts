@@ -2,6 +2,7 @@ import { CAPACITY, DEPLETION, meanOf, type Pour, sdOf, withLook, withPour } from
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Happening, Sight } from "../craft.ts";
 import { booked, changed } from "./changed.ts";
+import { cyclesAfterPour } from "./cycles.ts";
 import { isHabit } from "./habit.ts";
 import { lookerOf, POURED_WITHOUT_LOOK } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
@@ -58,6 +59,7 @@ export function withWatering(
     seen: wetted ? { at_ms: happening.at_ms, used_g: ledger.used_g } : asked.seen,
     pours: lastFew(asked.pours, pour, POURS_n),
     demandSincePour_g: 0,
+    cycles: cyclesAfterPour(slice, happening.at_ms, sight),
     visitsSincePour_n: 0,
     visits: asked.visits.filter((visit) => visit.date !== date),
     problems:

@@ -4,6 +4,7 @@ import {
   type DayAhead,
   DEPLETION,
   type DryDownDraws,
+  type Drying,
   dryDownDraws,
   equallyLikely,
   LEAF,
@@ -22,6 +23,7 @@ import { changed } from "./changed.ts";
 import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
+import { thresholdOf } from "./threshold.ts";
 
 const DRAWS_n = 256;
 export const HORIZON_d = 60;
@@ -56,15 +58,6 @@ export interface WaterForecast {
   readonly today: AirDay;
 }
 
-/** Stages in which thirst costs flowers and fruit. */
-const THIRSTY_STAGES = ["in bud", "in flower", "in fruit", "flowering", "fruiting"];
-
-function isFlowering(sight: Sight): boolean {
-  const flowers = sight.read("openFlowers_n");
-  if (flowers.origin !== "assumed" && flowers.value >= 1) return true;
-  return sight.plant.stage !== undefined && THIRSTY_STAGES.includes(sight.plant.stage.value);
-}
-
 /** Parts of a forecast that a what-if changes. */
 export interface WhatIf {
   readonly draws_n?: number;
@@ -79,24 +72,16 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
   const { now_ms } = sight;
   const at = carriedTo(slice, sight, now_ms);
   const pooled = (sight.pooled as Pooled | undefined) ?? NO_POOL;
-  const layer = surfaceLayer(sight);
   const airAt = (date: string) => whatIf.airAt?.(date) ?? sight.airAt(sight.plant.spot, date);
   const { days, ends_ms } = daysAhead(at, sight, airAt, pooled, whatIf.demand_frac ?? 1);
-  const flowering = isFlowering(sight);
-  const threshold_frac = sight.assumed(flowering ? "waterAtFlowering_frac" : "waterAt_frac");
-  const rim_m2 = rimArea_m2(sight.plant.pot ?? USUAL_POT);
+  const { flowering, threshold_frac } = thresholdOf(sight);
   const believed = whatIf.state
     ? changed(at, { state: whatIf.state, surfaceLost_mm: 0 })
     : withPool(at, pooled);
+  const drying = dryingOf({ slice: believed, days, threshold_frac }, sight);
   const draws = dryDownDraws({
-    state: believed.state,
-    days,
-    threshold_frac,
+    ...drying,
     wilt_frac: WILT_frac,
-    thresholdSd: THRESHOLD_SD,
-    stressFrom_frac: sight.assumed("stressFrom_frac"),
-    leaf_per_rootDay: sight.assumed("leafWander"),
-    surface: { lost_mm: believed.surfaceLost_mm, layer, rim_m2, rootShare_frac: TOP_ROOTS_frac },
     draws_n: whatIf.draws_n ?? DRAWS_n,
     fan: FAN,
     horizon_d: HORIZON_d,
@@ -112,12 +97,31 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
     ends_ms,
     draws,
     dates_ms: equallyLikely(draws.dry_d).map((wait_d) => Math.round(now_ms + wait_d * DAY_ms)),
-    ...middleUse(believed, days, layer, sight.assumed("stressFrom_frac")),
+    ...middleUse(believed, days, drying.surface.layer, drying.stressFrom_frac),
     useLow_g_d: quantileOf(draws.use_g, 0.1),
     useHigh_g_d: quantileOf(draws.use_g, 0.9),
     today: airAt(sight.dateOf(now_ms)),
   };
 }
+
+/** What a pot dries by, for whoever draws it. */
+export const dryingOf = (
+  { slice, days, threshold_frac }: Pick<WaterForecast, "slice" | "days" | "threshold_frac">,
+  sight: Sight,
+): Drying => ({
+  state: slice.state,
+  days,
+  threshold_frac,
+  thresholdSd: THRESHOLD_SD,
+  stressFrom_frac: sight.assumed("stressFrom_frac"),
+  leaf_per_rootDay: sight.assumed("leafWander"),
+  surface: {
+    lost_mm: slice.surfaceLost_mm,
+    layer: surfaceLayer(sight),
+    rim_m2: rimArea_m2(sight.plant.pot ?? USUAL_POT),
+    rootShare_frac: TOP_ROOTS_frac,
+  },
+});
 
 /** What the neighbours' weights say of the days since this pot was last seen. */
 function withPool(slice: WaterSlice, pooled: Pooled): WaterSlice {

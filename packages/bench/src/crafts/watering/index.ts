@@ -2,6 +2,7 @@ import type { Craft } from "../craft.ts";
 import { type WaterRates, waterIntegrate, waterRates } from "./advance.ts";
 import { wateringAssumptions } from "./assumptions.ts";
 import { waterAway } from "./away.ts";
+import { waterCame } from "./cycles.ts";
 import { waterFold } from "./fold.ts";
 import { wateringKinds } from "./kinds.ts";
 import { CRAFT, waterLimits } from "./limits.ts";
@@ -27,4 +28,5 @@ export const watering = {
   looks: waterLooks,
   signs: waterSigns,
   away: waterAway,
+  came: waterCame,
 } as const satisfies Craft<WaterSlice, WaterRates>;

@@ -7,6 +7,7 @@ import { forecastOf, HORIZON_d, type WaterForecast } from "./forecast.ts";
 import { expectedWeight_g, questionOf, weighingWorth_d } from "./question.ts";
 import type { WaterSlice } from "./slice.ts";
 import { waterTasks } from "./tasks.ts";
+import { useAhead } from "./use-ahead.ts";
 import { wateringWords } from "./words.ts";
 import { waterWorkings } from "./workings.ts";
 
@@ -33,7 +34,13 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
   const expected = expectedWeight_g(forecast, sight);
   return {
     tasks: waterTasks(forecast, decision, amount, workings, sight),
-    line: { said, dates_ms: forecast.dates_ms, origin: workings.when.origin },
+    line: {
+      work: "water",
+      ...(slice.cycles.open ? { since_ms: slice.cycles.open.from_ms } : {}),
+      said,
+      dates_ms: forecast.dates_ms,
+      origin: workings.when.origin,
+    },
     head: {
       name: words.head,
       said: words.left(held_g / capacity_g),
@@ -46,6 +53,9 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
     // Drawn for the page of one plant; a round of a thousand asks for none.
     get chart() {
       return waterChart(forecast, sight);
+    },
+    get daily() {
+      return useAhead(forecast, sight);
     },
     problems: problemsOf(forecast.slice, sight),
     figures: {

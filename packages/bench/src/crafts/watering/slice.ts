@@ -46,6 +46,7 @@ export interface WaterSlice {
   readonly problems: readonly WaterProblem[];
   /** Water held at past midnights and cuts, for the chart. */
   readonly past: readonly PastPoint[];
+  readonly cycles: Cycles;
 }
 
 /** Every gram since the start: poured + rain - drained - used - putRight = what the pot gained. */
@@ -111,6 +112,34 @@ export interface PastLook {
 export interface PastPoint {
   readonly at_ms: number;
   readonly held_g: number;
+  /** Used since the start, to a tenth of a gram. */
+  readonly used_g: number;
+}
+
+/** Dry-downs from pour to pour: the open one, and the closed ones that forecasts are scored against. */
+export interface Cycles {
+  readonly open:
+    | {
+        readonly from_ms: number;
+        /** Used since the start, at that pour. */
+        readonly used_g: number;
+        /** How long the dry-down before it took, ms. */
+        readonly lasted_ms?: number;
+      }
+    | undefined;
+  readonly closed: readonly PastCycle[];
+  /** Closed ones of which nothing was weighed or seen towards their end. */
+  readonly unseen_n: number;
+}
+
+export interface PastCycle {
+  readonly from_ms: number;
+  readonly done_ms: number;
+  /** When it reached its threshold, or would have. */
+  readonly due_ms: number;
+  readonly sd_ms: number;
+  readonly how: "weighed" | "looked";
+  readonly lasted_ms?: number;
 }
 
 export type WaterProblem = {
@@ -211,6 +240,7 @@ export function startSlice(sight: Sight): WaterSlice {
     wilted_ms: undefined,
     problems: [],
     past: [],
+    cycles: { open: undefined, closed: [], unseen_n: 0 },
   };
 }
 

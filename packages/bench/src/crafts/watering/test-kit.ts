@@ -153,6 +153,7 @@ function airDay(place: string, day_n: number, room: Room): AirDay {
   const sunrise_ms = from_ms + (12 - lit_h / 2) * HOUR_ms;
   const sunset_ms = from_ms + (12 + lit_h / 2) * HOUR_ms;
   const ppfd_umol_m2_s = room.ppfd_umol_m2_s ?? 170;
+  const dli_mol_m2_d = (ppfd_umol_m2_s * lit_h * 3600) / 1e6;
   return {
     place,
     date: String(day_n).padStart(7, "0"),
@@ -165,7 +166,22 @@ function airDay(place: string, day_n: number, room: Room): AirDay {
       { from_ms: sunrise_ms, to_ms: sunset_ms, ...air, ppfd_umol_m2_s, light: room.light ?? "window" },
       { from_ms: sunset_ms, to_ms: from_ms + DAY_ms, ...air, ppfd_umol_m2_s: 0, light: "none" },
     ],
-    dli_mol_m2_d: (ppfd_umol_m2_s * lit_h * 3600) / 1e6,
+    dli_mol_m2_d,
+    daylight: {
+      window_mol_m2_d: dli_mol_m2_d,
+      lamp_mol_m2_d: 0,
+      sky_mol_m2_d: 0,
+      dull_mol_m2_d: dli_mol_m2_d,
+      sunny_mol_m2_d: dli_mol_m2_d,
+      sd_frac: 0.15,
+      around_mol_m2_d: dli_mol_m2_d,
+      fromSide_deg: 180,
+      fromSide_frac: 1,
+      dayLength_h: lit_h,
+      lamp_h: 0,
+      lamp_umol_m2_s: 0,
+      outdoors_mol_m2_d: dli_mol_m2_d * 3,
+    },
     ...(room.outdoors
       ? { weather: { tMax_C: 24, tMin_C: 13, rain_mm: room.rain_mm ?? 0, wind_m_s: 2, humidity_frac: 0.6 } }
       : {}),

@@ -1,0 +1,113 @@
+import { CAPACITY, DEPLETION, meanOf, sdOfSum } from "@sillwood/science/water";
+import type { Came, Sight } from "../craft.ts";
+import { type Cycles, lastFew, type PastCycle, type WaterSlice } from "./slice.ts";
+import { thresholdOf } from "./threshold.ts";
+
+const DAY_ms = 86_400_000;
+const CLOSED_n = 24;
+/** Pours within so short a time are one watering. @source our assumption */
+const SAME_WATERING_ms = 0.3 * DAY_ms;
+/** Use is carried on as it was over so many whole days. @source our assumption */
+const RECENT_d = 3;
+/** A pot that would have lasted longer than this was not drying: nobody knows when it would have come due. */
+const LONGEST_ms = 60 * DAY_ms;
+
+/**
+ * The dry-down that a pour ends, settled by the state just before it: when the pot reached its watering threshold; where it
+ * was watered before that, when it would have, used up as it was in the days before. It counts only when somebody weighed
+ * the pot or looked at it in the second half of the way: else its date is no better known than a forecast was.
+ */
+export function cyclesAfterPour(slice: WaterSlice, at_ms: number, sight: Sight): Cycles {
+  const { cycles, ledger } = slice;
+  const { open, closed, unseen_n } = cycles;
+  const begun = { from_ms: at_ms, used_g: ledger.used_g };
+  if (!open) return { open: begun, closed, unseen_n };
+  const lasted_ms = at_ms - open.from_ms;
+  if (lasted_ms < SAME_WATERING_ms) return { open: { ...open, ...begun }, closed, unseen_n };
+  const next = { ...begun, lasted_ms };
+  const due = dueOf(slice, open, at_ms, sight);
+  const how = due && toldHow(slice, open.from_ms + (Math.min(due.due_ms, at_ms) - open.from_ms) / 2);
+  if (!due || !how) return { open: next, closed, unseen_n: unseen_n + 1 };
+  const cycle: PastCycle = {
+    from_ms: open.from_ms,
+    done_ms: at_ms,
+    ...due,
+    how,
+    ...(open.lasted_ms === undefined ? {} : { lasted_ms: open.lasted_ms }),
+  };
+  return { open: next, closed: lastFew(closed, cycle, CLOSED_n), unseen_n };
+}
+
+/** What told how dry the pot was after an instant. Noon droop tells of the noon, so drooping does not count here. */
+function toldHow(slice: WaterSlice, after_ms: number): PastCycle["how"] | undefined {
+  if (slice.weights.some(({ at_ms, used, state }) => at_ms > after_ms && used && state !== "just drained"))
+    return "weighed";
+  return slice.looks.some(({ at_ms, look }) => at_ms > after_ms && look !== "drooping")
+    ? "looked"
+    : undefined;
+}
+
+type Open = NonNullable<Cycles["open"]>;
+
+function dueOf(
+  slice: WaterSlice,
+  open: Open,
+  at_ms: number,
+  sight: Sight,
+): Pick<PastCycle, "due_ms" | "sd_ms"> | undefined {
+  const { threshold_frac } = thresholdOf(sight);
+  const { state, ledger } = slice;
+  const left_g = threshold_frac * meanOf(state, CAPACITY) - meanOf(state, DEPLETION);
+  const use_g_ms = recentUse_g_ms(slice, open, at_ms);
+  if (!(use_g_ms > 0)) return undefined;
+  const due_ms =
+    left_g >= 0 ? at_ms + left_g / use_g_ms : usedAt_ms(slice, open, at_ms, ledger.used_g + left_g);
+  const doubt_g = sdOfSum(state, [1, 0, 0, 0, 0, -threshold_frac]);
+  const early_g = sight.assumed("demandNoise_frac") * Math.max(0, left_g);
+  const sd_ms = Math.hypot(doubt_g, early_g) / use_g_ms;
+  if (!(Math.abs(due_ms - at_ms) < LONGEST_ms) || !(sd_ms < LONGEST_ms)) return undefined;
+  return { due_ms: Math.round(due_ms), sd_ms: Math.round(sd_ms) };
+}
+
+/** Cumulative use along the open dry-down: at the pour, at the midnights since, and now. */
+function useSince(slice: WaterSlice, open: Open, at_ms: number) {
+  const midnights = slice.past.filter((point) => point.at_ms > open.from_ms && point.at_ms < at_ms);
+  return [
+    { at_ms: open.from_ms, used_g: open.used_g },
+    ...midnights.map((point) => ({ at_ms: point.at_ms, used_g: point.used_g })),
+    { at_ms, used_g: slice.ledger.used_g },
+  ];
+}
+
+/** Over the last whole days, since a morning uses less than its share of the day; else since the pour. */
+function recentUse_g_ms(slice: WaterSlice, open: Open, at_ms: number): number {
+  const points = useSince(slice, open, at_ms);
+  const midnights = points.slice(1, -1);
+  const last = midnights.at(-1);
+  const first = last && midnights.find((point) => point.at_ms >= last.at_ms - (RECENT_d + 0.1) * DAY_ms);
+  const [from, to] =
+    first && last && last.at_ms > first.at_ms ? [first, last] : [points[0] as Point, points.at(-1) as Point];
+  return (to.used_g - from.used_g) / (to.at_ms - from.at_ms);
+}
+
+type Point = ReturnType<typeof useSince>[number];
+
+/** When the cumulative use passed an amount; the pour itself when it had then. */
+function usedAt_ms(slice: WaterSlice, open: Open, at_ms: number, wanted_g: number): number {
+  const points = useSince(slice, open, at_ms);
+  for (let i = points.length - 1; i > 0; i--) {
+    const [before, after] = [points[i - 1] as Point, points[i] as Point];
+    if (before.used_g > wanted_g) continue;
+    const used_g = after.used_g - before.used_g;
+    const share = used_g > 0 ? Math.min(1, (wanted_g - before.used_g) / used_g) : 1;
+    return before.at_ms + share * (after.at_ms - before.at_ms);
+  }
+  return open.from_ms;
+}
+
+/** When water came due in past dry-downs, as now believed. */
+export const waterCame = ({ cycles }: WaterSlice): Came => ({
+  work: "water",
+  cycles: cycles.closed.map(({ due_ms, ...cycle }) => ({ ...cycle, at_ms: due_ms })),
+  unseen_n: cycles.unseen_n,
+});
