@@ -3,6 +3,8 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import { QuantityError } from "../errors/index.ts";
+import * as growth from "../growth/index.ts";
+import * as light from "../light/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -11,6 +13,8 @@ import { catalogue, type InputValue, type ScienceFunction } from "./index.ts";
 const fields: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   air,
   chance,
+  growth,
+  light,
   sun,
   units,
   water,
@@ -21,8 +25,14 @@ const exempt: Readonly<Record<string, string>> = {
   seededGenerator: "gives a stream of chance, not a number",
   blockBootstrapIndices: "takes a stream of chance",
   groupBootstrapMean: "takes a stream of chance",
+  paneView: "takes and gives a structure worked out once a place; windowLight asks it with plain values",
+  paneFactors: "reads such a structure",
+  paneLight: "reads such structures",
+  windowDay: "reads such structures; windowLight asks it with plain values",
+  windowDays_mol_m2_d: "reads such structures, for many days",
   referenceEtDailyArray: "fills an array of the caller's; the scalar twin is listed",
   referenceEtOfHours: "takes a day of station hours; its hour is listed as referenceEtHourly",
+  fitThermalTimeRange: "takes a stream of chance",
   findUnit: "gives a row of the table of units",
 };
 

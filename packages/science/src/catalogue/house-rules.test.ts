@@ -3,6 +3,8 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import * as errors from "../errors/index.ts";
+import * as growth from "../growth/index.ts";
+import * as light from "../light/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -35,6 +37,8 @@ const shared: Readonly<Record<string, unknown>> = {
   ...air,
   ...chance,
   ...errors,
+  ...growth,
+  ...light,
   ...sun,
   ...units,
   ...water,

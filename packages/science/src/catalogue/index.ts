@@ -1,5 +1,8 @@
 import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
+import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
+import { temperatureCatalogue } from "../growth/catalogue-temperature.ts";
+import { windowCatalogue } from "../light/catalogue-window.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
@@ -16,8 +19,11 @@ export const catalogue: readonly ScienceFunction[] = [
   ...airCatalogue,
   ...sunCatalogue,
   ...skyCatalogue,
+  ...windowCatalogue,
   ...referenceEtCatalogue,
   ...plantCatalogue,
   ...potCatalogue,
+  ...temperatureCatalogue,
+  ...growingPlantCatalogue,
   ...chanceCatalogue,
 ];

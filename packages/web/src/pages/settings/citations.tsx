@@ -13,9 +13,10 @@ interface Cited {
 
 /** Every work that a sum of the house cites, fetched with the sums themselves. */
 async function allCited(): Promise<readonly Cited[]> {
-  const [air, chance, sun, units, water] = await Promise.all([
+  const [air, chance, growth, sun, units, water] = await Promise.all([
     import("@sillwood/science/air"),
     import("@sillwood/science/chance"),
+    import("@sillwood/science/growth"),
     import("@sillwood/science/sun"),
     import("@sillwood/science/units"),
     import("@sillwood/science/water"),
@@ -23,6 +24,7 @@ async function allCited(): Promise<readonly Cited[]> {
   const all: readonly Cited[] = [
     air.airSources,
     chance.chanceSources,
+    growth.growthSources,
     sun.sunSources,
     units.unitSources,
     water.waterSources,

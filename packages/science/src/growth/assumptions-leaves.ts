@@ -1,0 +1,81 @@
+import { assume, ours, published, remembered } from "./assume.ts";
+
+/** Numbers of leaves, nodes and leaf area that nobody measured on this plant. */
+export const leafAssumptions = [
+  assume(
+    "leafRate_per_d",
+    "leaves that annuum makes in a day at its optimum",
+    0.35,
+    0.2,
+    0.6,
+    published("DSSAT48: 0.30 to 0.40"),
+  ),
+  assume(
+    "plastochron_Cd",
+    "thermal time above 16.8 °C between two nodes of chinense",
+    43.6,
+    20,
+    120,
+    published("BiquinhoPlastochron"),
+  ),
+  assume(
+    "plastochronFruiting_Cd",
+    "thermal time above 16.7 °C between two nodes of chinense in fruit",
+    64.4,
+    20,
+    160,
+    published("BiquinhoPlastochron"),
+  ),
+  assume(
+    "fruitingSlows_frac",
+    "share by which fruit slows the making of nodes, other species",
+    0.33,
+    0,
+    0.7,
+    ours("our assumption; as chinense in BiquinhoPlastochron"),
+  ),
+  assume(
+    "nodeSpread_frac",
+    "spread of the thermal time between two nodes, as a share of it",
+    0.12,
+    0.02,
+    0.5,
+    ours("our assumption; the range of DSSAT48 taken as 80 %"),
+  ),
+  assume(
+    "leafShape",
+    "leaf area over length times width",
+    0.63,
+    0.55,
+    0.72,
+    published("Salau2008, r² 0.90; by cultivar 0.60 to 0.68"),
+  ),
+  assume(
+    "leafSpread_frac",
+    "spread of single leaf areas on one plant, as a share of the mean",
+    0.4,
+    0.1,
+    1,
+    ours(),
+  ),
+  assume("cotyledonArea_cm2", "leaf area of a seedling with open cotyledons", 2, 0.5, 6, remembered),
+  assume(
+    "growthMax_per_d",
+    "relative growth of leaf area in boundless light",
+    0.35,
+    0.1,
+    0.6,
+    ours(
+      "our assumption, set to growth from memory: 0.03 to 0.08 a day on a winter sill, 0.10 to 0.18 in good light",
+    ),
+  ),
+  assume(
+    "growthHalfLight_mol_m2_d",
+    "daily light at which relative growth is half of that",
+    19,
+    5,
+    50,
+    ours("our assumption, set to the same figures"),
+  ),
+  assume("growthSpread_frac", "spread of relative growth, as a share of it", 0.3, 0.05, 1, ours()),
+] as const;

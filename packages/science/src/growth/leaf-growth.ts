@@ -1,0 +1,85 @@
+import { valuesOf } from "../assumption.ts";
+import { within } from "../errors/index.ts";
+import { type GrowthSettings, growthAssumptions } from "./assumptions.ts";
+import { nodeRate_per_d } from "./nodes.ts";
+import type { SpeciesGroup } from "./species.ts";
+
+/** Temperature at which the relative growth from memory is meant. */
+const usual_C = 25;
+
+/**
+ * Relative growth of leaf area between two measurements.
+ *
+ * RGR = ln(A2 / A1) / days; negative where leaves were lost
+ *
+ * @param plant leaf area at the start and at the end [m²], 0.00001 to 20; time between [d], 0.5 to 1000
+ * @returns relative growth [d⁻¹]
+ * @throws QuantityError outside those ranges
+ * @source our assumption; the definition
+ * @example relativeGrowth_per_d({ leafAreaStart_m2: 0.01, leafAreaEnd_m2: 0.02, days_d: 7 }) // 0.0990
+ */
+export function relativeGrowth_per_d(plant: {
+  readonly leafAreaStart_m2: number;
+  readonly leafAreaEnd_m2: number;
+  readonly days_d: number;
+}): number {
+  within("leafAreaStart_m2", plant.leafAreaStart_m2, 0.00001, 20);
+  within("leafAreaEnd_m2", plant.leafAreaEnd_m2, 0.00001, 20);
+  within("days_d", plant.days_d, 0.5, 1000);
+  return Math.log(plant.leafAreaEnd_m2 / plant.leafAreaStart_m2) / plant.days_d;
+}
+
+/**
+ * Relative growth of leaf area of a young plant that is short of nothing but light and warmth.
+ *
+ * RGR = RGRmax · DLI / (DLI + DLI½) · min(1, node rate at T over that at 25 °C). For the exponential stage only; a crown that
+ * shades itself grows by its size limit.
+ *
+ * @param plant species group; daily light [mol m⁻² d⁻¹], 0 to 65; mean temperature of the day [°C], -40 to 60; any of the field's leaf assumptions
+ * @returns relative growth [d⁻¹], 0 or more; rises with light
+ * @throws QuantityError outside those ranges
+ * @source our assumption, set to growth from memory: 0.03 to 0.08 on a winter sill, 0.10 to 0.18 at 10 to 15 mol
+ * @example expectedRelativeGrowth_per_d({ species: "annuum", dli_mol_m2_d: 12, air_C: 24 }) // 0.1355
+ */
+export function expectedRelativeGrowth_per_d(
+  plant: {
+    readonly species: SpeciesGroup;
+    readonly dli_mol_m2_d: number;
+    readonly air_C: number;
+  } & GrowthSettings,
+): number {
+  const { dli_mol_m2_d, air_C } = plant;
+  within("dli_mol_m2_d", dli_mol_m2_d, 0, 65);
+  within("air_C", air_C, -40, 60);
+  const set = valuesOf(growthAssumptions, plant);
+  const light = dli_mol_m2_d / (dli_mol_m2_d + set.growthHalfLight_mol_m2_d);
+  const pace = (at_C: number): number => nodeRate_per_d({ ...plant, fruiting: false, air_C: at_C });
+  return set.growthMax_per_d * light * Math.min(1, pace(air_C) / pace(usual_C));
+}
+
+/**
+ * Leaf area after a time of growth that slows as the plant fills its place.
+ *
+ * dA/dt = r A (1 − A / Amax), solved: A(t) = Amax / (1 + (Amax/A0 − 1) exp(−r t)). A plant above its limit stays as it is.
+ *
+ * @param plant leaf area [m²], 0 to 20; greatest leaf area of such a plant in its pot [m²], 0.00001 to 20; relative growth [d⁻¹], 0 to 1; time [d], 0 to 1000
+ * @returns leaf area [m²], never less than at the start
+ * @throws QuantityError outside those ranges
+ * @source our assumption; logistic growth
+ * @example leafAreaAfter_m2({ leafArea_m2: 0.01, leafAreaMax_m2: 0.1, relativeGrowth_per_d: 0.1, days_d: 7 }) // 0.01828
+ */
+export function leafAreaAfter_m2(plant: {
+  readonly leafArea_m2: number;
+  readonly leafAreaMax_m2: number;
+  readonly relativeGrowth_per_d: number;
+  readonly days_d: number;
+}): number {
+  const { leafArea_m2, leafAreaMax_m2, days_d } = plant;
+  within("leafArea_m2", leafArea_m2, 0, 20);
+  within("leafAreaMax_m2", leafAreaMax_m2, 0.00001, 20);
+  within("relativeGrowth_per_d", plant.relativeGrowth_per_d, 0, 1);
+  within("days_d", days_d, 0, 1000);
+  if (leafArea_m2 === 0 || leafArea_m2 >= leafAreaMax_m2) return leafArea_m2;
+  const room = leafAreaMax_m2 / leafArea_m2 - 1;
+  return leafAreaMax_m2 / (1 + room * Math.exp(-plant.relativeGrowth_per_d * days_d));
+}
