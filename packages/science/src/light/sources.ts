@@ -1,0 +1,68 @@
+/** Works that the field `light` rests on. */
+export const sources = {
+  DuffieBeckman2013: {
+    authors: "Duffie JA, Beckman WA",
+    year: 2013,
+    title: "Solar engineering of thermal processes, 4th edition",
+    place: "Wiley, chapter 5",
+    seen: "from memory",
+  },
+  LbnlGlazing: {
+    authors: "Lawrence Berkeley National Laboratory",
+    year: 2020,
+    title: "International glazing database, spectra of samples 102 and 103",
+    place: "tables of an open-source window program",
+    seen: "opened",
+  },
+  DeSoto2006: {
+    authors: "De Soto W, Klein SA, Beckman WA",
+    year: 2006,
+    title: "Improvement and validation of a model for photovoltaic array performance",
+    place: "Solar Energy 80",
+    seen: "quoted by an opened document",
+  },
+  HowellCatalog: {
+    authors: "Howell JR",
+    year: 2010,
+    title: "A catalog of radiation heat transfer configuration factors",
+    place: "factors B-3 and B-4",
+    seen: "quoted by an opened document",
+  },
+  MoonSpencer1942: {
+    authors: "Moon P, Spencer DE",
+    year: 1942,
+    title: "Illumination from a nonuniform sky",
+    place: "Illuminating Engineering 37",
+    seen: "from memory",
+  },
+  CollaresPereiraRabl1979: {
+    authors: "Collares-Pereira M, Rabl A",
+    year: 1979,
+    title:
+      "The average distribution of solar radiation: correlations between diffuse and hemispherical and between daily and hourly insolation values",
+    place: "Solar Energy 22",
+    seen: "from memory",
+  },
+  Erbs1982: {
+    authors: "Erbs DG, Klein SA, Duffie JA",
+    year: 1982,
+    title:
+      "Estimation of the diffuse radiation fraction for hourly, daily and monthly-average global radiation",
+    place: "Solar Energy 28",
+    seen: "quoted by an opened document",
+  },
+  ThimijanHeins1983: {
+    authors: "Thimijan RW, Heins RD",
+    year: 1983,
+    title: "Photometric, radiometric and quantum light units of measure",
+    place: "HortScience 18, Table 3",
+    seen: "quoted by an opened document",
+  },
+  FaustLogan2018: {
+    authors: "Faust JE, Logan J",
+    year: 2018,
+    title: "Daily light integral: a research review and high-resolution maps of the United States",
+    place: "HortScience 53",
+    seen: "abstract",
+  },
+} as const;
