@@ -108,3 +108,33 @@ export function mainKeyTrouble(page: Page, share_frac = 0.45): Promise<string | 
     return isCovered ? `${where}, partly covered` : undefined;
   }, share_frac);
 }
+
+/** The share of the view that the keys leave for reading. */
+export function readingShare_frac(page: Page): Promise<number> {
+  return page.evaluate(() => {
+    const main = document.querySelector("[data-main-key]");
+    const keys = main?.closest("section");
+    return keys ? Math.max(0, keys.getBoundingClientRect().top) / innerHeight : 1;
+  });
+}
+
+/** Whether something is seen whole before anybody scrolls: within the view and not under the keys. */
+export async function isSeenAtOnce(page: Page, target: Locator): Promise<boolean> {
+  const box = await target.boundingBox();
+  return box !== null && box.y >= 0 && box.y + box.height <= (await readingEnd_px(page));
+}
+
+const readingEnd_px = async (page: Page): Promise<number> =>
+  (await readingShare_frac(page)) * (page.viewportSize()?.height ?? 0) + 1;
+
+/** Choices of three and more of which one stands alone on the last line, as if it were another question. */
+export function loneOptions(page: Page): Promise<readonly string[]> {
+  return page.evaluate(() =>
+    [...document.querySelectorAll("fieldset")].flatMap((group) => {
+      const options = [...group.querySelectorAll<HTMLElement>("label:has(input[type=radio])")];
+      const lastTop = options.at(-1)?.offsetTop;
+      const isAlone = options.filter(({ offsetTop }) => offsetTop === lastTop).length === 1;
+      return options.length > 2 && isAlone ? [options.at(-1)?.textContent ?? ""] : [];
+    }),
+  );
+}

@@ -1,11 +1,18 @@
-import type { Page } from "playwright-core";
+import type { Locator, Page } from "playwright-core";
 import { afterAll, beforeAll, expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
 import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
 import { everyScreen, goTo, settled } from "../src/every-screen.ts";
 import type { House } from "../src/house.ts";
-import { clippedWords, mainKeyTrouble, sidewaysScroll_px, sidewaysTroubles } from "../src/layout.ts";
+import {
+  clippedWords,
+  isSeenAtOnce,
+  mainKeyTrouble,
+  readingShare_frac,
+  sidewaysScroll_px,
+  sidewaysTroubles,
+} from "../src/layout.ts";
 import { enter } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
@@ -37,6 +44,14 @@ async function troublesHere(page: Page, needsMainKey: boolean): Promise<readonly
     ...(needsMainKey ? [await mainKeyTrouble(page)].filter((trouble) => trouble !== undefined) : []),
   ];
 }
+
+/** With all words doubled the keys may take half of the view, a hair's rounding aside. */
+const LEAST_READING_frac = 0.49;
+/** The number that a screen of the round is for. */
+const SEEN_AT_ONCE: Readonly<Record<string, (page: Page) => Locator>> = {
+  "at-the-pot": (page) => page.locator("main [data-working]").first(),
+  "weighing-run": (page) => page.locator("main output"),
+};
 
 it("walk 12: every screen holds at twice the text, with longer words, in the sun look, without motion", async () => {
   const screens = await everyScreen(house);
@@ -72,6 +87,12 @@ it("walk 12: every screen holds at twice the text, with longer words, in the sun
         }, look);
         await walker.shoot(`walk-12-${look}-${screen.name}`);
         note(`${screen.name}, ${look}`, await troublesHere(page, !screen.noMainKey));
+        const share_frac = await readingShare_frac(page);
+        if (share_frac < LEAST_READING_frac)
+          note(`${screen.name}, ${look}`, [`keys leave ${Math.round(share_frac * 100)} % for reading`]);
+        const seen = SEEN_AT_ONCE[screen.name]?.(page);
+        if (seen && !(await isSeenAtOnce(page, seen)))
+          note(`${screen.name}, ${look}`, ["what it is for is not seen at once"]);
       }
       const moving = await page.evaluate(
         () => document.getAnimations().filter(({ playState }) => playState === "running").length,

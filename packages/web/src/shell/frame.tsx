@@ -33,7 +33,11 @@ export function Frame({ where, beside, children, keys, strip = true, list, page 
   useEffect(() => {
     pageChanged();
     reading.current?.scrollTo(0, 0);
-    reading.current?.parentElement?.scrollTo(0, 0);
+    const whole = reading.current?.parentElement;
+    whole?.scrollTo(0, 0);
+    // With very large words all of it scrolls. On a walk the pot comes first then; where one is stands a push above.
+    if (!strip && whole && reading.current)
+      whole.scrollTo(0, reading.current.getBoundingClientRect().top - whole.getBoundingClientRect().top);
     if (first.current) heading.current?.focus({ preventScroll: true });
     first.current = false;
   }, [page]);

@@ -167,15 +167,17 @@ function Weighing({
         </>
       }
     >
-      <p className={styles["alone"]}>{words.potAlone}</p>
-      <div className={styles["line"]}>
-        <span className={styles["number"]}>{row.number}</span>
-        <span>{words.expected(say.mass(row.low_g), say.mass(row.high_g))}</span>
+      <div className={styles["pot"]}>
+        <p className={styles["alone"]}>{words.potAlone}</p>
+        <div className={styles["line"]}>
+          <span className={styles["number"]}>{row.number}</span>
+          <span>{words.expected(say.mass(row.low_g), say.mass(row.high_g))}</span>
+        </div>
+        <output className={styles["typed"]} aria-label={words.typed(text)}>
+          {text === "" ? "\u00a0" : text}
+          <span className={styles["unit"]}>{units === "us" ? "oz" : "g"}</span>
+        </output>
       </div>
-      <output className={styles["typed"]} aria-label={words.typed(text)}>
-        {text === "" ? "\u00a0" : text}
-        <span className={styles["unit"]}>{units === "us" ? "oz" : "g"}</span>
-      </output>
       {isImpossible && <p role="alert">{words.outOf(say.mass(LIGHTEST_g), say.mass(HEAVIEST_g))}</p>}
       {at_n === 0 && kept.length === 0 && run.all_n > 1 && !back && (
         <div className={styles["choice"]}>
