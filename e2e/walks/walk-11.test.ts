@@ -81,6 +81,9 @@ it("walk 11: thirty minutes hold every must; what moves on is listed with its la
     const pressing_min = pressing.reduce((sum, { minutes }) => sum + minutes, 0);
     const kept_min = kept.reduce((sum, { minutes }) => sum + minutes, 0);
     expect(kept_min).toBeLessThanOrEqual(Math.max(30, pressing_min));
+    // When that alone is more than the half hour, it is said why.
+    const over = page.getByText(/^What can't wait takes \d+.min alone, more than 30.min\.$/);
+    expect(await over.count()).toBe(pressing_min > 30 ? 1 : 0);
 
     expect(await accessibilityTroubles(page)).toEqual([]);
     expect(await sidewaysTroubles(page)).toEqual([]);

@@ -86,6 +86,17 @@ describe("fitting the minutes", () => {
     expect(moved.map(({ work }) => work)).toEqual(["cut"]);
   });
 
+  it("says what the musts alone take when that is more than there are minutes, and only then", () => {
+    const tasks = [
+      task("water", { must: true, minutes: 10 }),
+      task("look", { latest_ms: 20, minutes: 12 }),
+      task("cut", { latest_ms: 90, minutes: 10 }),
+    ];
+    expect(fitMinutes(tasks, 21, next_ms).pressing_min).toBe(22);
+    expect(fitMinutes(tasks, 22, next_ms).pressing_min).toBeUndefined();
+    expect(fitMinutes(tasks, undefined, next_ms).pressing_min).toBeUndefined();
+  });
+
   it("drops nothing: what is not today is moved", () => {
     const tasks = works.map((work, i) => task(work, { latest_ms: 60 + i, minutes: 3 }));
     const { today, moved, minutes } = fitMinutes(tasks, 10, next_ms);

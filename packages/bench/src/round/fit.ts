@@ -5,6 +5,8 @@ export interface Fitted {
   /** Moved to another day; each has its own latest date. */
   readonly moved: readonly Task[];
   readonly minutes: number;
+  /** What can't be moved takes so long, when that alone is more than there are minutes. */
+  readonly pressing_min?: number;
 }
 
 /**
@@ -33,7 +35,13 @@ export function fitMinutes(
     left -= task.minutes;
   }
   const kept = tasks.filter((task) => today.has(task));
-  return { today: kept, moved: tasks.filter((task) => !today.has(task)), minutes: total(kept) };
+  const pressing_min = total(tasks.filter(pressing));
+  return {
+    today: kept,
+    moved: tasks.filter((task) => !today.has(task)),
+    minutes: total(kept),
+    ...(pressing_min > minutes ? { pressing_min } : {}),
+  };
 }
 
 const total = (tasks: readonly Task[]) => tasks.reduce((sum, task) => sum + task.minutes, 0);

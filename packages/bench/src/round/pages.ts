@@ -46,6 +46,8 @@ export interface Round {
   readonly now_ms: number;
   readonly date: string;
   readonly said: string;
+  /** What can't wait takes longer than there are minutes: why the round is longer than asked. */
+  readonly overSaid?: string;
   readonly tasks_n: number;
   readonly minutes: number;
   readonly benches: readonly BenchRound[];

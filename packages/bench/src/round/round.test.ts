@@ -27,6 +27,10 @@ it("work that was left today does not come again today, is counted as left, and 
   const due = markOf(dry_h)?.tasks[0];
   if (!due) throw new Error("nothing is due after a month without water");
   expect(markOf(dry_h)?.skipped).toBeUndefined();
+  expect(theRound(deskAt(ledger, at(dry_h)), { minutes: 0.1 }).overSaid).toMatch(
+    /^What can't wait takes \d+.min alone, more than 1.min\.$/,
+  );
+  expect(theRound(deskAt(ledger, at(dry_h)), { minutes: 60 }).overSaid).toBeUndefined();
   const task = `${due.craft}:${due.work}`;
   ledger.add([
     pen.at(dry_h, { kind: "round.skipped", on: [plantId(1)], data: { task, reason: "no reason said" } }),

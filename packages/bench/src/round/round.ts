@@ -88,6 +88,9 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
             fitted.minutes,
             benches.filter((bench) => bench.count_n > 0).length,
           ),
+    ...(fitted.pressing_min === undefined || minutes === undefined
+      ? {}
+      : { overSaid: words.over(fitted.pressing_min, minutes) }),
     tasks_n: fitted.today.length,
     minutes: fitted.minutes,
     benches,

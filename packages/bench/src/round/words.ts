@@ -5,6 +5,7 @@ interface RoundWords {
   nothing(): string;
   summary(tasks_n: number, minutes: number, benches_n: number): string;
   bench(counts: readonly (readonly [Work, number])[]): string;
+  over(pressing_min: number, minutes: number): string;
   nowhere(): string;
   carry(water_mL: number): string;
   next(day: string, mid_n: number, low_n: number, high_n: number): string;
@@ -71,6 +72,8 @@ const english = (say: Say): RoundWords => ({
     `${tasks_n} ${tasks_n === 1 ? "task" : "tasks"}, ${say.minutes(minutes)}, ${benches_n} ${benches_n === 1 ? "bench" : "benches"}`,
   bench: (counts) =>
     counts.length === 0 ? "nothing today" : counts.map(([work, n]) => `${WORK_EN[work]} ${n}`).join(", "),
+  over: (pressing_min, minutes) =>
+    `What can't wait takes ${say.minutes(pressing_min)} alone, more than ${say.minutes(minutes)}.`,
   nowhere: () => "No spot written",
   carry: (water_mL) => `Carry about ${say.volume(water_mL)} of water.`,
   next: (day, mid_n, low_n, high_n) =>
@@ -94,6 +97,8 @@ const german = (say: Say): RoundWords => ({
     `${tasks_n} ${tasks_n === 1 ? "Aufgabe" : "Aufgaben"}, ${say.minutes(minutes)}, ${benches_n} ${benches_n === 1 ? "Bank" : "Bänke"}`,
   bench: (counts) =>
     counts.length === 0 ? "heute nichts" : counts.map(([work, n]) => `${WORK_DE[work]} ${n}`).join(", "),
+  over: (pressing_min, minutes) =>
+    `Was nicht warten kann, dauert allein ${say.minutes(pressing_min)}, mehr als ${say.minutes(minutes)}.`,
   nowhere: () => "Ohne Platz",
   carry: (water_mL) => `Etwa ${say.volume(water_mL)} Wasser mitnehmen.`,
   next: (day, mid_n, low_n, high_n) =>

@@ -51,6 +51,7 @@ const spotShape = (mark: SpotMark, calendar: Calendar) => ({
 export const roundShape = (round: Round, calendar: Calendar) => ({
   date: round.date,
   said: round.said,
+  over_said: round.overSaid ?? null,
   tasks_n: round.tasks_n,
   minutes: round.minutes,
   must_n: round.must_n,

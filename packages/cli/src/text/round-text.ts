@@ -12,6 +12,7 @@ export function roundText(round: Round, desk: Desk, width_n: number): string {
   const blocks: string[][] = [
     [
       `${say.day(now_ms)}   ${round.said}`,
+      ...(round.overSaid === undefined ? [] : wrap(round.overSaid, width_n, 0, 2)),
       ...(round.tasks_n > 0 ? [words.counts(round.must_n, round.fits_n, round.wait_n)] : []),
       ...(round.next ? [round.next.said] : []),
     ],

@@ -139,6 +139,11 @@ export function RoundScreen() {
               </Key>
             ))}
           </KeyRow>
+          {round.overSaid && (
+            <p className="serif" role="status">
+              {round.overSaid}
+            </p>
+          )}
         </div>
       )}
       {round.tasks_n > 0 && (
