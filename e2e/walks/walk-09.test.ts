@@ -4,7 +4,7 @@ import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
 import { settled } from "../src/every-screen.ts";
 import type { House } from "../src/house.ts";
-import { mainKeyTrouble, sidewaysTroubles } from "../src/layout.ts";
+import { loneOptions, mainKeyTrouble, sidewaysTroubles } from "../src/layout.ts";
 import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
@@ -39,6 +39,7 @@ it("walk 9: US units stand on every edge, and the book stays in SI", async () =>
     };
 
     await stand("/settings");
+    expect(await loneOptions(page)).toEqual([]);
     await walker.tap(page.getByRole("radio", { name: "US", exact: true }));
     await settled(page);
     await walker.shoot("walk-09-settings");
@@ -55,6 +56,9 @@ it("walk 9: US units stand on every edge, and the book stays in SI", async () =>
       /^DONE \d+(½|\.5)?[\s\u202f]fl oz$/,
     );
     await noMetric();
+    await stand("/supplies");
+    expect(await page.locator("main").innerText()).toMatch(/[A-Z][a-z]{2} \d{1,2}, 20\d\d/);
+    expect(await page.locator("main").innerText()).not.toMatch(/\d{4}-\d\d-\d\d/);
     // Paper too: the grams column asks for ounces.
     await stand("/print/round");
     expect(await page.locator("article").innerText()).toMatch(/\boz\b/);

@@ -50,6 +50,11 @@ describe("how dates are said", () => {
     expect(metric.day(Date.UTC(2026, 5, 9, 9), now)).toBe("June");
     expect(german.day(now + 86_400_000, now)).toBe("morgen");
   });
+  it("with the year where it lies far off", () => {
+    expect(metric.date("2028-01-31")).toBe("31 Jan 2028");
+    expect(us.date("2028-01-31")).toBe("Jan 31, 2028");
+    expect(german.date("2028-01-31")).toBe("31. Jan. 2028");
+  });
   it("ranges in words", () => {
     expect(metric.days(Date.UTC(2026, 0, 14, 9), Date.UTC(2026, 0, 17, 9))).toBe("We to Sa");
     expect(metric.days(now, now)).toBe("Wed 14 Jan");

@@ -51,6 +51,7 @@ interface Formats {
   readonly longDay: Intl.DateTimeFormat;
   readonly farDay: Intl.DateTimeFormat;
   readonly month: Intl.DateTimeFormat;
+  readonly yearDay: Intl.DateTimeFormat;
   readonly lists: Intl.ListFormat;
   /** By digits after the point. */
   readonly numbers: Map<number, Intl.NumberFormat>;
@@ -83,8 +84,14 @@ function makeFormats(locale: string, zone: string, units: UnitSystem): Formats {
   });
   const farDay = new Intl.DateTimeFormat(locale, { timeZone: "UTC", day: "numeric", month: "short" });
   const month = new Intl.DateTimeFormat(locale, { timeZone: "UTC", month: "long" });
+  const yearDay = new Intl.DateTimeFormat(locale, {
+    timeZone: "UTC",
+    day: "numeric",
+    month: "short",
+    year: "numeric",
+  });
   const lists = new Intl.ListFormat(locale, { style: "short", type: "unit" });
-  return { timeFormat, longDay, farDay, month, lists, numbers: new Map() };
+  return { timeFormat, longDay, farDay, month, yearDay, lists, numbers: new Map() };
 }
 
 /** How numbers, dates and names are said to one person. Rounds as SCREENS 5.7 says; the exact value stands in the working. */
@@ -92,7 +99,7 @@ export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
   const locale = LOCALES[language][units];
   const near = NEAR[language];
   const calendar = calendarOf(zone);
-  const { timeFormat, longDay, farDay, month, lists, numbers } = formatsOf(locale, zone, units);
+  const { timeFormat, longDay, farDay, month, yearDay, lists, numbers } = formatsOf(locale, zone, units);
 
   const number = (value: number, digits_n = 0): string => {
     let format = numbers.get(digits_n);
@@ -158,6 +165,7 @@ export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
       if (date > addDays(today, 14)) return `${near.about} ${farDay.format(noon(date))}`;
       return dateSaid(date);
     },
+    date: (date) => yearDay.format(noon(date)),
     days(from_ms, to_ms) {
       const from = calendar.dateOf(from_ms);
       const to = calendar.dateOf(to_ms);

@@ -23,6 +23,8 @@ export interface Say {
   money(amount_minor: number, currency: string): string;
   /** "Thu 16 Jan", or "this evening", "tomorrow" when within two days of `now_ms`. */
   day(at_ms: number, now_ms?: number): string;
+  /** A calendar date with its year, "31 Jan 2028", for what lies far off or long ago. */
+  date(date: string): string;
   /** "We to Sa", or one day when both fall on it. */
   days(from_ms: number, to_ms: number): string;
   /** "08:12" or "8:12 am". */

@@ -1,5 +1,6 @@
 import { useState } from "react";
 import { useLocation } from "wouter";
+import { zoneOf } from "../../device/settings.ts";
 import { nowMs } from "../../engine/clock.ts";
 import { useAsk } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
@@ -8,8 +9,9 @@ import { Slip } from "../../parts/slip.tsx";
 import { useSlip } from "../../parts/use-slip.ts";
 import { Frame } from "../../shell/frame.tsx";
 import { ReadingNote } from "../../shell/reading-note.tsx";
-import { useSay } from "../../shell/say.ts";
+import { useSay, useSettings } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
+import { localDate } from "../book/when.ts";
 import styles from "../pages.module.css";
 import type { SupplyRow } from "../questions.ts";
 
@@ -21,7 +23,7 @@ export function Supplies() {
   const slip = useSlip();
   const [opened, setOpened] = useState<SupplyRow>();
   const [, go] = useLocation();
-  const today = new Date(nowMs()).toISOString().slice(0, 10);
+  const today = localDate(nowMs(), zoneOf(useSettings()));
   const onHand = ({ onHand: amount, unit }: SupplyRow) =>
     unit === "mL"
       ? say.volume(amount)
@@ -61,7 +63,7 @@ export function Supplies() {
                   row.lot && words.lot(row.lot),
                   row.price_minor !== undefined && say.money(row.price_minor, row.currency ?? "EUR"),
                   row.expires &&
-                    (row.expires < today ? words.expired(row.expires) : words.goodUntil(row.expires)),
+                    (row.expires < today ? words.expired : words.goodUntil)(say.date(row.expires)),
                   row.counted && words.counted(row.counted),
                 ]
                   .filter(Boolean)
