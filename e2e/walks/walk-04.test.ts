@@ -71,6 +71,9 @@ it("walk 4: an amount is put right, withdrawn and taken back in, and the forecas
     await walker.tap(entry);
     await walker.tap(page.getByRole("button", { name: "Withdraw" }));
     await entry.getByText("withdrawn").waitFor();
+    const last = page.getByRole("status").first();
+    await expect.poll(() => last.textContent()).toMatch(/^wrote withdrawal: 127 watered 160.mL/);
+    await walker.shoot("walk-04-withdrawn");
     for (const amount of ["200 mL", "160 mL"]) await entry.locator("s", { hasText: amount }).waitFor();
     const without = await forecast();
     expect(without).not.toBe(with160);
@@ -78,6 +81,11 @@ it("walk 4: an amount is put right, withdrawn and taken back in, and the forecas
 
     await walker.tap(page.getByRole("button", { name: "Undo" }));
     await expect.poll(() => entry.getByText("withdrawn").count()).toBe(0);
+    await expect.poll(() => last.textContent()).toMatch(/^took back withdrawal: 127 watered 160.mL/);
+    await page.waitForTimeout(1_000);
+    await walker.shoot("walk-04-undone");
+    // What moves elsewhere is said, and what stays is not said to move.
+    expect(await last.textContent()).not.toMatch(/from (.+) to \1\./);
     await entry.locator("s", { hasText: "200 mL" }).waitFor();
     // All three were to be read in the book; now it reads again as it did before the withdrawal.
     expect(await entry.locator("s").allTextContents()).toHaveLength(1);

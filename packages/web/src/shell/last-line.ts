@@ -93,8 +93,8 @@ function sayKept(
     );
     const written = await engine.write(drafts);
     if ("kept" in written) {
-      how.onUndo?.(takingBack);
       sayKept(engine, steps, said, how, takingBack ? "tookBack" : "broughtBack");
+      how.onUndo?.(takingBack);
     } else if ("lost" in written) sayLast({ text: words().shell.diskFull(said), trouble: true });
   };
   sayLast({

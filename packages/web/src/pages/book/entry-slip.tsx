@@ -1,19 +1,22 @@
-import type { Json } from "@sillwood/bench/book";
+import type { Json, PlantId } from "@sillwood/bench/book";
 import type { LogLine } from "@sillwood/bench/round";
 import { useMemo, useState } from "react";
 import { useLocation } from "wouter";
-import { useEngine } from "../../engine/use-ask.ts";
+import { nowMs } from "../../engine/clock.ts";
+import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Slip } from "../../parts/slip.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "./book.module.css";
+import { watchMoves } from "./moves.ts";
 import { Photo } from "./photo.tsx";
 
 /** One entry opened: put it right, withdraw it, take it back in, or see what stands in it. */
 export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly onClose: () => void }) {
-  const { log: words, fields } = useWords();
+  const { log: words, fields, write: writeWords } = useWords();
+  const { value: shape } = useAsk("shape", { kind: line.kind });
   const engine = useEngine();
   const say = useSay();
   const [, go] = useLocation();
@@ -21,8 +24,17 @@ export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly 
   const slip = useMemo(() => ({ isOpen: true, open: () => {}, close: onClose }), [onClose]);
   const correct = async (data: Json, said: string) => {
     onClose();
-    await write(engine, [{ kind: "book.corrected", on: [], data, corrects: [line.id] }], { said });
+    const plant =
+      shape?.subject === "plant" && line.onIds.length === 1 ? (line.onIds[0] as PlantId) : undefined;
+    const moves =
+      plant && (await watchMoves(engine, plant, (day_ms) => say.day(day_ms, nowMs()), writeWords.moves));
+    const written = await write(engine, [{ kind: "book.corrected", on: [], data, corrects: [line.id] }], {
+      said,
+      onUndo: () => void moves?.tell(),
+    });
+    if ("kept" in written) await moves?.tell();
   };
+  const whole = `${line.on} ${line.said ?? line.ruledThrough.at(-1)?.said ?? ""}`.trim();
   const canCorrect = line.state !== "newer" && line.state !== "redacted";
   return (
     <Slip slip={slip} title={`${line.on}, ${say.day(line.at_ms)} ${line.time}`}>
@@ -33,13 +45,11 @@ export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly 
       {canCorrect && (
         <KeyRow>
           {line.state === "withdrawn" ? (
-            <Key onPress={() => void correct({ restored: true }, words.gave(line.on))}>{words.restore}</Key>
+            <Key onPress={() => void correct({ restored: true }, words.gave(whole))}>{words.restore}</Key>
           ) : (
             <>
               <Key onPress={() => go(`/right/${line.id}`)}>{words.putRight}</Key>
-              <Key onPress={() => void correct({ withdrawn: true }, words.took(line.on))}>
-                {words.withdraw}
-              </Key>
+              <Key onPress={() => void correct({ withdrawn: true }, words.took(whole))}>{words.withdraw}</Key>
             </>
           )}
           <Key pressed={isOpen} onPress={() => setOpen(!isOpen)}>

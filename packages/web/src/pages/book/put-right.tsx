@@ -3,13 +3,13 @@ import type { LogLine } from "@sillwood/bench/round";
 import { useEffect, useRef, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { zoneOf } from "../../device/settings.ts";
-import type { Engine } from "../../engine/client.ts";
+import { nowMs } from "../../engine/clock.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
-import { lastLine, sayLast, write } from "../../shell/last-line.ts";
+import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
-import { useSettings } from "../../shell/say.ts";
+import { useSay, useSettings } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import { EntryForm, type FormData, isWhole } from "../fields/entry-form.tsx";
 import type { KindShape } from "../fields/form-shape.ts";
@@ -17,6 +17,7 @@ import { TextField } from "../fields/text-field.tsx";
 import { useBroken } from "../fields/use-broken.ts";
 import styles from "./book.module.css";
 import { DayOfLog } from "./day-of-log.tsx";
+import { watchMoves } from "./moves.ts";
 import { fromLocal_ms, localDate, localTime } from "./when.ts";
 
 /** The same form, filled, for an entry that was written wrongly. */
@@ -39,6 +40,7 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
   const engine = useEngine();
   const [, go] = useLocation();
   const zone = zoneOf(useSettings());
+  const say = useSay();
   const [data, setData] = useState<FormData>((line.data ?? {}) as FormData);
   const [date, setDate] = useState(localDate(line.at_ms, zone));
   const [time, setTime] = useState(localTime(line.at_ms, zone));
@@ -58,7 +60,8 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
     setBusy(true);
     const plant =
       shape.subject === "plant" && line.onIds.length === 1 ? (line.onIds[0] as PlantId) : undefined;
-    const before = plant && (await linesOf(engine, plant));
+    const moves =
+      plant && (await watchMoves(engine, plant, (day_ms) => say.day(day_ms, nowMs()), words.moves));
     const written = await write(
       engine,
       [
@@ -72,11 +75,12 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
       {
         said: words.putRightTitle(line.on).toLocaleLowerCase(),
         before: { data: line.data, ...(hasMoved ? { at_ms: line.at_ms } : {}) },
+        onUndo: () => void moves?.tell(),
       },
     );
     setBusy(false);
     if (!("kept" in written)) return;
-    if (plant && before) await sayMoves(engine, plant, before, words.moves);
+    await moves?.tell();
     history.length > 1 ? history.back() : go("/book");
   };
   return (
@@ -96,30 +100,4 @@ function Filled({ line, shape }: { readonly line: LogLine; readonly shape: KindS
       </div>
     </Frame>
   );
-}
-
-const linesOf = async (engine: Engine, plant: PlantId) => {
-  const page = await engine.ask("plant", { plant });
-  return {
-    number: page?.number ?? "",
-    said: new Map(page?.lines.map(({ craft, line }) => [craft, line.said])),
-    tasks: page?.tasks ?? [],
-  };
-};
-
-/** What changes elsewhere is said in the last line: "Moves 127's next water from Thu to Fri." */
-async function sayMoves(
-  engine: Engine,
-  plant: PlantId,
-  before: Awaited<ReturnType<typeof linesOf>>,
-  say: (number: string, title: string, before: string, after: string) => string,
-) {
-  const after = await linesOf(engine, plant);
-  const moved = [...after.said].flatMap(([craft, now]) => {
-    const was = before.said.get(craft);
-    const title = after.tasks.find((task) => task.craft === craft)?.title.toLocaleLowerCase();
-    return was !== undefined && was !== now && title ? [say(after.number, title, was, now)] : [];
-  });
-  const line = lastLine();
-  if (moved.length > 0 && line) sayLast({ ...line, text: `${line.text}. ${moved.join(" ")}` });
 }
