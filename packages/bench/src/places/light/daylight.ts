@@ -1,0 +1,247 @@
+import { civilElevation_deg, extraterrestrialRadiation_MJ_m2_d, sunDay } from "@sillwood/science/sun";
+import { type Origin, weakest } from "../../working/working.ts";
+import type { Daylight } from "../ahead.ts";
+import type { LitData } from "../kinds.ts";
+import { type Bench, type From, inForceAt, type Places } from "../places.ts";
+import type { Records } from "../records.ts";
+import type { Site } from "../site.ts";
+import { type Calibration, calibrationOf } from "./calibration.ts";
+import { type Clearness, clearnessOf } from "./clearness.ts";
+import { type LampLight, lampLight } from "./lamp-light.ts";
+import { windowLight } from "./window-light.ts";
+import { type Pane, panesOf } from "./windows.ts";
+
+/** Light of a spot on one day, whether by window, lamp or as somebody typed it, and where the number comes from. */
+export interface SpotLight {
+  readonly daylight: Daylight;
+  readonly lampFrom_h: number;
+  /** Hours of light, where somebody typed them. */
+  readonly litHours_h?: number;
+  readonly origin: Origin;
+  readonly from: string;
+}
+
+/** Daily light where not even the direction of the window is known. @source our assumption */
+const UNKNOWN_LIGHT_mol_m2_d = 4;
+const UNKNOWN_SD_frac = 0.7;
+/** A daily light that somebody typed. @source our assumption */
+const TYPED_SD_frac = 0.15;
+const LAMP_ON_h = 6;
+const LAMP_HOURS_h = 14;
+/** Half the spherical light of a lamp overhead over the level one. @source our assumption, after a wide lamp close above */
+const LAMP_AROUND_per_level = 0.75;
+const UMOL_PER_MOL = 1e6;
+const SECONDS_PER_h = 3600;
+const NOON_ms = 12 * 3_600_000;
+/** Photons that plants use per solar energy: share 0.45, of which each joule holds 4.57 µmol. @source sun-light sheet section 4 */
+const PHOTONS_mol_MJ = 0.45 * 4.57;
+
+/** The sky over a site on one date: what all its spots share. */
+export interface SkyDay {
+  readonly date: string;
+  readonly dayOfYear_d: number;
+  readonly clear: Clearness;
+  readonly outdoors_mol_m2_d: number;
+  readonly sunUp_h: number;
+  /** From civil dawn to civil dusk. */
+  readonly dayLength_h: number;
+}
+
+export function skyDay(
+  date: string,
+  from_ms: number,
+  dayOfYear_d: number,
+  records: Records,
+  site: Site,
+): SkyDay {
+  const clear = clearnessOf(date, records, site);
+  const noon = {
+    noon_ms: from_ms + NOON_ms,
+    latitude_deg: site.latitude_deg,
+    longitude_deg: site.longitude_deg,
+  };
+  const above_MJ = extraterrestrialRadiation_MJ_m2_d({ latitude_deg: site.latitude_deg, dayOfYear_d });
+  return {
+    date,
+    dayOfYear_d,
+    clear,
+    outdoors_mol_m2_d: above_MJ * clear.kt * PHOTONS_mol_MJ,
+    sunUp_h: sunDay(noon).daylight_h,
+    dayLength_h: sunDay({ ...noon, threshold_deg: civilElevation_deg }).daylight_h,
+  };
+}
+
+/** @param at_ms the instant at which windows, lamps and readings must be in force: the end of the day */
+export function spotLight(
+  places: Places,
+  bench: Bench | undefined,
+  spot: string,
+  sky: SkyDay,
+  at_ms: number,
+): SpotLight {
+  const typed = typedLight(places, bench, spot, at_ms);
+  if (typed) return typedAs(typed.data, bench, sky);
+  const panes = bench ? panesOf(places, bench, spot, at_ms) : [];
+  const lamp = bench && lampLight(places, bench, spot, at_ms);
+  if (!bench || (panes.length === 0 && !lamp)) return unknownLight(sky);
+  const calibration = calibrationOf(places, bench, spot, panes, at_ms);
+  const window = throughPanes(panes, calibration.ratio_frac, sky, places.site);
+  const lamp_mol_m2_d = lamp ? (lamp.ppfd_umol_m2_s * lamp.hours_h * SECONDS_PER_h) / UMOL_PER_MOL : 0;
+  const all_mol_m2_d = window.level_mol_m2_d + lamp_mol_m2_d;
+  const sd_mol_m2_d = Math.hypot(
+    calibration.sd_frac * window.level_mol_m2_d,
+    (lamp?.sd_frac ?? 0) * lamp_mol_m2_d,
+  );
+  return {
+    daylight: {
+      window_mol_m2_d: window.level_mol_m2_d,
+      lamp_mol_m2_d,
+      sky_mol_m2_d: 0,
+      dull_mol_m2_d: window.dull_mol_m2_d + lamp_mol_m2_d,
+      sunny_mol_m2_d: window.sunny_mol_m2_d + lamp_mol_m2_d,
+      sd_frac: all_mol_m2_d > 0 ? sd_mol_m2_d / all_mol_m2_d : UNKNOWN_SD_frac,
+      around_mol_m2_d: window.around_mol_m2_d + lamp_mol_m2_d * LAMP_AROUND_per_level,
+      fromSide_deg: panes[0]?.faces_deg ?? 0,
+      fromSide_frac: all_mol_m2_d > 0 ? window.level_mol_m2_d / all_mol_m2_d : 0,
+      dayLength_h: Math.max(panes.length > 0 ? sky.dayLength_h : 0, lamp?.hours_h ?? 0),
+      lamp_h: lamp?.hours_h ?? 0,
+      lamp_umol_m2_s: lamp?.ppfd_umol_m2_s ?? 0,
+      outdoors_mol_m2_d: sky.outdoors_mol_m2_d,
+    },
+    lampFrom_h: lamp?.from_h ?? LAMP_ON_h,
+    ...whence(bench, panes, lamp, calibration),
+  };
+}
+
+interface Through {
+  readonly level_mol_m2_d: number;
+  readonly dull_mol_m2_d: number;
+  readonly sunny_mol_m2_d: number;
+  readonly around_mol_m2_d: number;
+}
+
+/** Through all panes: the mean of the equally likely days of the season, or the one day that was seen. */
+function throughPanes(panes: readonly Pane[], ratio_frac: number, sky: SkyDay, site: Site): Through {
+  if (panes.length === 0)
+    return { level_mol_m2_d: 0, dull_mol_m2_d: 0, sunny_mol_m2_d: 0, around_mol_m2_d: 0 };
+  const days = sky.clear.days.map((kt) => {
+    const light = windowLight(panes, kt, sky.dayOfYear_d, site);
+    return {
+      level: light.diffuse_mol_m2_d * ratio_frac + light.direct_mol_m2_d,
+      around: light.diffuseAround_mol_m2_d * ratio_frac + light.directAround_mol_m2_d,
+    };
+  });
+  const mean = (of: (day: { readonly level: number; readonly around: number }) => number) =>
+    days.reduce((sum, day) => sum + of(day), 0) / days.length;
+  const levels = days.map(({ level }) => level).sort((a, b) => a - b);
+  return {
+    level_mol_m2_d: mean(({ level }) => level),
+    dull_mol_m2_d: levelAt(levels, 0.2),
+    sunny_mol_m2_d: levelAt(levels, 0.8),
+    around_mol_m2_d: mean(({ around }) => around),
+  };
+}
+
+/** Quantile of equally likely days, each standing in the middle of its share. */
+function levelAt(ascending: readonly number[], probability: number): number {
+  const place = Math.max(0, Math.min(ascending.length - 1, probability * ascending.length - 0.5));
+  const low = Math.floor(place);
+  const high = Math.min(ascending.length - 1, low + 1);
+  return (
+    (ascending[low] as number) + (place - low) * ((ascending[high] as number) - (ascending[low] as number))
+  );
+}
+
+/** A typed daily light counts until a window, a lamp or a reading of the place is written later. */
+function typedLight(
+  places: Places,
+  bench: Bench | undefined,
+  spot: string,
+  at_ms: number,
+): From<LitData> | undefined {
+  const said =
+    inForceAt(places.lit.get(spot), at_ms) ?? (bench && inForceAt(places.lit.get(bench.id), at_ms));
+  if (!said || !bench) return said;
+  const { windows, lamps, pairs, underLamps } = places.light;
+  const newer = [windows, lamps, pairs, underLamps].some((all) =>
+    [bench.id, spot].some((id) => all.get(id)?.some((one) => one.at_ms > said.at_ms && one.at_ms <= at_ms)),
+  );
+  return newer ? undefined : said;
+}
+
+function typedAs(data: LitData, bench: Bench | undefined, sky: SkyDay): SpotLight {
+  const { dli_mol_m2_d, light, hours_h } = data;
+  const lamp_h = light === "lamp" ? (hours_h ?? LAMP_HOURS_h) : 0;
+  return {
+    daylight: {
+      window_mol_m2_d: light === "window" ? dli_mol_m2_d : 0,
+      lamp_mol_m2_d: light === "lamp" ? dli_mol_m2_d : 0,
+      sky_mol_m2_d: light === "sun" ? dli_mol_m2_d : 0,
+      dull_mol_m2_d: dli_mol_m2_d,
+      sunny_mol_m2_d: dli_mol_m2_d,
+      sd_frac: TYPED_SD_frac,
+      around_mol_m2_d: dli_mol_m2_d * (light === "window" ? WINDOW_AROUND_per_level : LAMP_AROUND_per_level),
+      fromSide_deg: bench?.windowFaces_deg ?? 0,
+      fromSide_frac: light === "window" ? 1 : 0,
+      dayLength_h: light === "lamp" ? lamp_h : sky.dayLength_h,
+      lamp_h,
+      lamp_umol_m2_s: lamp_h > 0 ? (dli_mol_m2_d * UMOL_PER_MOL) / (lamp_h * SECONDS_PER_h) : 0,
+      outdoors_mol_m2_d: sky.outdoors_mol_m2_d,
+    },
+    lampFrom_h: 12 - lamp_h / 2,
+    ...(hours_h === undefined ? {} : { litHours_h: hours_h }),
+    origin: "measured",
+    from: `daily light of ${bench?.name ?? "the spot"} as written`,
+  };
+}
+
+/** Half the spherical light behind a window over the level one. @source our assumption, after the patches of an open window */
+const WINDOW_AROUND_per_level = 1.1;
+
+function unknownLight(sky: SkyDay): SpotLight {
+  return {
+    daylight: {
+      window_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d,
+      lamp_mol_m2_d: 0,
+      sky_mol_m2_d: 0,
+      dull_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d / 2,
+      sunny_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d * 1.5,
+      sd_frac: UNKNOWN_SD_frac,
+      around_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d,
+      fromSide_deg: 0,
+      fromSide_frac: 0,
+      dayLength_h: sky.dayLength_h,
+      lamp_h: 0,
+      lamp_umol_m2_s: 0,
+      outdoors_mol_m2_d: sky.outdoors_mol_m2_d,
+    },
+    lampFrom_h: LAMP_ON_h,
+    origin: "assumed",
+    from: "direction of the window not known",
+  };
+}
+
+function whence(
+  bench: Bench,
+  panes: readonly Pane[],
+  lamp: LampLight | undefined,
+  calibration: Calibration,
+): Pick<SpotLight, "origin" | "from"> {
+  const origins: Origin[] = [];
+  const parts: string[] = [];
+  if (panes.length > 0) {
+    origins.push(calibration.origin);
+    parts.push(
+      calibration.pairs_n > 0
+        ? `the window of ${bench.name}, read inside and outside ${calibration.pairs_n} ${calibration.pairs_n === 1 ? "time" : "times"}`
+        : panes[0]?.origin === "assumed"
+          ? "guessed from the direction of the window and the date"
+          : `the window of ${bench.name} as measured`,
+    );
+  }
+  if (lamp) {
+    origins.push(lamp.origin);
+    parts.push(`the lamp of ${bench.name}`);
+  }
+  return { origin: weakest(origins), from: parts.join(", ") };
+}
