@@ -164,6 +164,21 @@ export function parseForecasts(
   return { date, issued_ms, engine, inputs, dates, ahead };
 }
 
+/**
+ * The dates of one plant's work in a text, found without reading the rest; undefined when it was not forecast then.
+ *
+ * @throws ForecastsError when its row is not what it should be
+ */
+export function datesIn(text: string, plant: string, work: string): DatesRow | undefined {
+  const begin = `\ndates,${plant},${work},`;
+  const at = text.indexOf(begin);
+  if (at < 0) return undefined;
+  const end = text.indexOf("\n", at + 1);
+  const line_n = text.slice(0, at + 1).split("\n").length;
+  const cells = text.slice(at + begin.length, end < 0 ? undefined : end).split(",");
+  return datesRow(plant as PlantId, work, cells, line_n);
+}
+
 /** Sorts rows by plant, then what, then name; no id and no word holds a space. */
 const keyOf = (what: "dates" | "ahead", plant: string, name: string) =>
   `${plant} ${what === "dates" ? 0 : 1} ${name}`;
