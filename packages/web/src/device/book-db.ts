@@ -36,6 +36,30 @@ export type BookDb = IDBPDatabase<BookSchema>;
 /** Flushed by the system before `complete`: an entry shown as kept survives a dead battery. */
 export const STRICT = { durability: "strict" } as const;
 
+/**
+ * Runs the steps of a transaction and waits for its end: all of them or none. When a step fails, that is told; the end fails with
+ * it and must not be heard of again as an error that nobody caught.
+ */
+export async function wholly<Result>(
+  writing: { readonly done: Promise<void>; abort(): void },
+  steps: () => Promise<Result>,
+): Promise<Result> {
+  writing.done.catch(() => undefined);
+  let result: Result;
+  try {
+    result = await steps();
+  } catch (error) {
+    try {
+      writing.abort();
+    } catch {
+      // It had ended by itself already.
+    }
+    throw error;
+  }
+  await writing.done;
+  return result;
+}
+
 /** Opens the book of this device, or lays it on first use. */
 export function openBookDb(name: string): Promise<BookDb> {
   return openDB<BookSchema>(name, 1, {

@@ -20,7 +20,7 @@ import {
   summaryOf,
 } from "@sillwood/bench/book";
 import type { IDBPTransaction } from "idb";
-import { type BookDb, type BookSchema, type KeptEntry, STRICT } from "./book-db.ts";
+import { type BookDb, type BookSchema, type KeptEntry, STRICT, wholly } from "./book-db.ts";
 
 type Writing = IDBPTransaction<BookSchema, ["entries", "cells", "away"], "readwrite">;
 
@@ -47,19 +47,17 @@ export function bookStore(db: BookDb): BookStore {
     get: (refs) => getEntries(db, refs),
     append: async (batch) => {
       const writing = begin();
-      const result = await appendIn(writing, batch);
-      await writing.done;
-      return result;
+      return wholly(writing, () => appendIn(writing, batch));
     },
     write: async (entries, now_ms) => {
       const writing = begin();
-      for (const entry of entries)
-        await writing
-          .objectStore("away")
-          .put({ key: refKey({ id: entry.entry.id, hash: entry.hash }), at_ms: now_ms });
-      const result = await appendIn(writing, { entries, redacted: [] });
-      await writing.done;
-      return result;
+      return wholly(writing, async () => {
+        for (const entry of entries)
+          await writing
+            .objectStore("away")
+            .put({ key: refKey({ id: entry.entry.id, hash: entry.hash }), at_ms: now_ms });
+        return appendIn(writing, { entries, redacted: [] });
+      });
     },
     readAll: async (onBatch, batch_n = 2000) => {
       let from: IDBKeyRange | null = null;
@@ -81,13 +79,14 @@ export function bookStore(db: BookDb): BookStore {
     awayKeys: () => db.getAllKeys("away"),
     setAway: async (unnamed, before, now_ms) => {
       const writing = db.transaction("away", "readwrite", STRICT);
-      const still = new Set(unnamed.map(refKey));
-      for (const key of before) {
-        if (!still.delete(key)) await writing.store.delete(key);
-      }
-      // A server that came back from an old copy no longer names what it once had.
-      for (const key of still) await writing.store.put({ key, at_ms: now_ms });
-      await writing.done;
+      await wholly(writing, async () => {
+        const still = new Set(unnamed.map(refKey));
+        for (const key of before) {
+          if (!still.delete(key)) await writing.store.delete(key);
+        }
+        // A server that came back from an old copy no longer names what it once had.
+        for (const key of still) await writing.store.put({ key, at_ms: now_ms });
+      });
     },
   };
 }
@@ -114,7 +113,10 @@ async function appendIn(writing: Writing, { entries, redacted }: AppendBatch): P
     if (known[place_n] || inBatch.has(refKey(ref))) continue;
     inBatch.add(refKey(ref));
     // A body that somebody else still had when the redaction was here already is not taken in again.
-    puts.push(kept.put({ ...ref, ...filed(entry), ...(gone.has(refKey(ref)) ? {} : { text }) }));
+    const put = kept.put({ ...ref, ...filed(entry), ...(gone.has(refKey(ref)) ? {} : { text }) });
+    // The first that fails is told; the others go down with the transaction.
+    put.catch(() => undefined);
+    puts.push(put);
     count(cellOf(entry), ref);
   }
   await Promise.all(puts);

@@ -1,5 +1,5 @@
 import type { BookDb, KeptFile } from "./book-db.ts";
-import { STRICT } from "./book-db.ts";
+import { STRICT, wholly } from "./book-db.ts";
 
 /** Photos and closed parts of series on this device, by content hash. */
 export interface FileStore {
@@ -13,8 +13,7 @@ export interface FileStore {
 export function fileStore(db: BookDb): FileStore {
   const put = async (file: KeptFile) => {
     const writing = db.transaction("files", "readwrite", STRICT);
-    await writing.store.put(file);
-    await writing.done;
+    await wholly(writing, () => writing.store.put(file));
   };
   return {
     get: async (sha256) => {

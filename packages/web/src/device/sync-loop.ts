@@ -48,7 +48,13 @@ export const syncLoop: SyncLoop = (tools) => {
       return true;
     } catch (error) {
       if (!isEveryday(error)) console.error(error);
-      await tools.onPass({ server: "silent" });
+      try {
+        await tools.onPass({ server: "silent" });
+      } catch (closed) {
+        // The book of this device was closed under the pass: nothing is left to keep alike, and nothing to try again.
+        if (!isClosed(closed)) console.error(closed);
+        return false;
+      }
       // Jitter, so that a shed full of phones does not knock all at once when the line is back.
       soon(retry_ms * (0.5 + Math.random()));
       retry_ms = Math.min(retry_ms * 2, LAST_RETRY_ms);
@@ -94,6 +100,8 @@ function oneTab<Result>(work: () => Promise<Result>): Promise<Result> {
   const locks = (globalThis.navigator as Navigator | undefined)?.locks;
   return locks ? (locks.request("sillwood sync", work) as Promise<Result>) : work();
 }
+
+const isClosed = (error: unknown) => error instanceof Error && error.name === "InvalidStateError";
 
 /** No line, a server that is away or busy: an everyday state, not a fault of ours. */
 const isEveryday = (error: unknown) =>

@@ -43,6 +43,48 @@ test("what is written is kept, said, and there again after the browser was kille
   expect(round.benches[0]?.spots[0]).toMatchObject({ number: "127" });
 });
 
+test("a book that is closed while a pass or a write is under way ends quietly: no error goes astray", async () => {
+  const astray: unknown[] = [];
+  const hear = (error: unknown) => astray.push(error);
+  process.on("unhandledRejection", hear);
+  try {
+    const { clerk, db, mark } = await trialClerk("closing", unplugged);
+    await clerk.obey({ do: "be", person: undefined, role: "grower", asking: asking() });
+    const passing = clerk.obey({ do: "sync", now_ms: MORNING_ms });
+    db.close();
+    expect(await passing).toBe(false);
+    expect(await clerk.obey({ do: "sync", now_ms: MORNING_ms })).toBe(false);
+    await expect(clerk.obey({ do: "write", drafts, asking: asking() })).rejects.toThrow();
+    await new Promise((resolve) => setTimeout(resolve, 600));
+    expect(mark()?.server).not.toBe("answers");
+  } finally {
+    process.off("unhandledRejection", hear);
+  }
+  expect(astray).toEqual([]);
+});
+
+test("a write that fails half way leaves nothing behind and is told once, to whoever wrote", async () => {
+  const astray: unknown[] = [];
+  const hear = (error: unknown) => astray.push(error);
+  process.on("unhandledRejection", hear);
+  try {
+    const { clerk, book, store } = await trialClerk("half way", unplugged);
+    const identity = await clerk.obey({ do: "be", person: undefined, role: "grower", asking: asking() });
+    const before = { away: await store.away(), entries_n: await store.count() };
+    const judged = book.write(drafts, identity as { device: string; person: string }, asking());
+    if ("refused" in judged) throw new Error("the drafts are good");
+    // Nothing can keep a function: the second entry fails after the first was put.
+    const [first, second] = judged.accepted;
+    const broken = [first, { ...second, text: () => "" }] as unknown as typeof judged.accepted;
+    await expect(store.write(broken, MORNING_ms)).rejects.toThrow();
+    await new Promise((resolve) => setTimeout(resolve, 50));
+    expect({ away: await store.away(), entries_n: await store.count() }).toEqual(before);
+  } finally {
+    process.off("unhandledRejection", hear);
+  }
+  expect(astray).toEqual([]);
+});
+
 test("nobody writes before saying who holds the device", async () => {
   const { clerk } = await trialClerk("nobody", unplugged);
   expect(await clerk.obey({ do: "write", drafts, asking: asking() })).toHaveProperty("refused");

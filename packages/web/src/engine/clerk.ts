@@ -43,7 +43,8 @@ export async function clerkOf(tools: ClerkTools) {
   const nextId = uuidMaker();
   const known = new Set<string>();
   let identity = ((await db.get("meta", "identity")) ?? null) as Identity | null;
-  let mark: Mark = { away_n: 0, server: "unknown" };
+  const answered_ms = (await db.get("meta", "answered")) as number | undefined;
+  let mark: Mark = { away_n: 0, server: "unknown", ...(answered_ms === undefined ? {} : { answered_ms }) };
 
   const tellMark = async (change: Partial<Mark> = {}) => {
     const { n, oldest_ms } = await store.away();
@@ -96,7 +97,10 @@ export async function clerkOf(tools: ClerkTools) {
     onPass: async (change) => {
       await takeFiles();
       if (change.ahead_ms !== undefined) await noteClock(change.ahead_ms);
-      await tellMark(change);
+      if (change.server !== "answers") return tellMark(change);
+      const answered_ms = Date.now();
+      await db.put("meta", answered_ms, "answered");
+      await tellMark({ ...change, answered_ms });
     },
   });
   channel?.addEventListener("message", async ({ data }) => {

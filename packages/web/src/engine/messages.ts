@@ -60,6 +60,8 @@ export interface Mark {
   readonly away_n: number;
   readonly oldest_ms?: number;
   readonly server: "unknown" | "answers" | "silent";
+  /** When it answered last, on this device's clock; kept through a restart. */
+  readonly answered_ms?: number;
   /** How far this device's clock is ahead, when that is worth telling. */
   readonly ahead_ms?: number;
 }
