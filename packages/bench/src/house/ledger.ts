@@ -8,6 +8,7 @@ import { airDays } from "../places/air-day.ts";
 import { mergeRecords, type Records, rowsOfSeries, type SeriesRow } from "../places/records.ts";
 import type { Site } from "../places/site.ts";
 import { type Calendar, calendarOf } from "../places/time.ts";
+import { type StaleWeather, staleWeather } from "../places/weather-age.ts";
 import { plantKinds } from "../plants/kinds.ts";
 import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
 import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
@@ -76,6 +77,8 @@ export interface Ledger {
   eventsOf(plant: PlantId): readonly PlantEvent[];
   /** Series that an entry names and whose file is not here yet. */
   missing(): Records["missing"];
+  /** Weather that is not of today, for what stands outdoors. */
+  staleWeather(now_ms: number): StaleWeather | undefined;
   /** Series files that could not be read, with the reason. */
   readonly unreadable: ReadonlyMap<string, string>;
   assumed(key: string): number;
@@ -294,6 +297,10 @@ export function createLedger({
     idle: () => book.idle(),
     eventsOf: (plant) => plants.get(plant)?.events() ?? [],
     missing: () => sceneNow().records.missing,
+    staleWeather(now_ms) {
+      const { records, calendar } = sceneNow();
+      return staleWeather(records, now_ms, calendar.dateOf(now_ms));
+    },
     unreadable,
     assumed: (key) => {
       sceneNow();

@@ -9,6 +9,7 @@ import type { PlantPage } from "../round/pages.ts";
 import type { Desk } from "./desk.ts";
 import { logPage } from "./log-page.ts";
 import { kindSaid } from "./names.ts";
+import { staleWeatherSaid } from "./weather-said.ts";
 import { pageWords } from "./words.ts";
 
 const DAY_LINE_d = 14;
@@ -40,6 +41,7 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
   const last = logPage(desk, { plant, most_n: 1 })[0];
   const photo = facts.photos[facts.photos.length - 1]?.file;
   const words = pageWords(say);
+  const weatherSaid = bench?.outdoors ? staleWeatherSaid(desk) : undefined;
   return {
     plant,
     number: desk.numberOf(plant),
@@ -59,6 +61,7 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
     held: view.held,
     limits: view.limits,
     ...(question ? { question } : {}),
+    ...(weatherSaid === undefined ? {} : { weatherSaid }),
     charts: pick("chart").map(({ craft, part }) => ({ craft, chart: part })),
     workings: outlooks.flatMap(({ outlook }) => outlook.workings),
     problems: [...view.state.problems, ...outlooks.flatMap(({ outlook }) => outlook.problems)].map(

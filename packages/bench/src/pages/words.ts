@@ -27,6 +27,8 @@ interface PageWords {
   request(): string;
   writtenLater(written: string): string;
   correctedTo(): string;
+  weatherOf(written: string, until: string): string;
+  recordUntil(day: string): string;
 }
 
 export const pageWords = (say: Say): PageWords => (say.language === "de" ? german : english);
@@ -57,6 +59,8 @@ const english: PageWords = {
   request: () => "only the grower does this: left as a request",
   writtenLater: (written) => `written ${written}`,
   correctedTo: () => "put right",
+  weatherOf: (written, until) => `Weather of ${written}; days after ${until} are wider for it.`,
+  recordUntil: (day) => `The weather record ends on ${day}; days after it are wider for it.`,
 };
 
 const STAGES_DE: Readonly<Record<string, string>> = {
@@ -100,4 +104,6 @@ const german: PageWords = {
   request: () => "das tut nur die Gärtnerin: als Bitte notiert",
   writtenLater: (written) => `notiert ${written}`,
   correctedTo: () => "berichtigt",
+  weatherOf: (written, until) => `Wetter von ${written}; Tage nach ${until} sind darum breiter.`,
+  recordUntil: (day) => `Die Wetteraufzeichnung endet am ${day}; Tage danach sind darum breiter.`,
 };

@@ -1,3 +1,4 @@
+import { parseClock } from "../book/clock.ts";
 import { parseSeries } from "../book/series.ts";
 import type { WeatherDay } from "./ahead.ts";
 import type { SeriesPart } from "./places.ts";
@@ -27,6 +28,8 @@ export interface Records {
   readonly weather: ReadonlyMap<string, WeatherDay>;
   readonly forecast: ReadonlyMap<string, WeatherDay>;
   readonly lastWeatherDate?: string;
+  /** When the newest forecast was written, and its last day. */
+  readonly lastForecast?: { readonly written_ms: number; readonly until: string };
   logged(bench: string, date: string): LoggedDay | undefined;
   /** Parts whose files have not arrived: numbers that rest on them wait. */
   readonly missing: readonly SeriesPart[];
@@ -62,11 +65,16 @@ export function mergeRecords(
   const forecast = new Map<string, WeatherDay>();
   const logged = new Map<string, Map<number, Record<string, { sum: number; n: number }>>>();
   const missing: SeriesPart[] = [];
+  let lastForecast: Records["lastForecast"];
   for (const part of [...parts].sort((a, b) => (a.clock < b.clock ? -1 : 1))) {
     const rows = rowsOf(part.file);
     if (!rows) {
       missing.push(part);
       continue;
+    }
+    if (part.what === "forecast" && rows.length > 0) {
+      const last_ms = rows.reduce((most_ms, { at_ms }) => Math.max(most_ms, at_ms), rows[0]?.at_ms ?? 0);
+      lastForecast = { written_ms: parseClock(part.clock)?.at_ms ?? last_ms, until: dateOf(last_ms) };
     }
     for (const row of rows) {
       if (part.what === "logger") {
@@ -85,6 +93,7 @@ export function mergeRecords(
     weather,
     forecast,
     ...(lastWeatherDate ? { lastWeatherDate } : {}),
+    ...(lastForecast ? { lastForecast } : {}),
     missing,
     logged: (bench, date) => {
       const hours = logged.get(`${bench}|${date}`);

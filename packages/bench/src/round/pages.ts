@@ -38,6 +38,8 @@ export interface BenchRound {
   /** "water 9, feed 4". */
   readonly said: string;
   readonly count_n: number;
+  /** Outdoors, when the weather is not of today. */
+  readonly weatherSaid?: string;
   readonly origin?: Working["origin"];
 }
 
@@ -127,6 +129,8 @@ export interface PlantPage {
   readonly held: readonly Held[];
   readonly limits: readonly Limit[];
   readonly question?: Question;
+  /** Outdoors, when the weather is not of today. */
+  readonly weatherSaid?: string;
   readonly charts: readonly { readonly craft: string; readonly chart: Fan }[];
   readonly workings: readonly Working[];
   readonly problems: readonly string[];

@@ -1,6 +1,7 @@
 import type { PlantId } from "../book/entry.ts";
 import type { Desk, PlantView } from "../pages/desk.ts";
 import { kindSaid } from "../pages/names.ts";
+import { staleWeatherSaid } from "../pages/weather-said.ts";
 import { type Bench, benchesInOrder } from "../places/places.ts";
 import { addDays } from "../places/time.ts";
 import { asksOf } from "./asks.ts";
@@ -149,6 +150,7 @@ function benchRounds(
     const spots = bench.spots.flatMap(mark);
     if (otherEnd) spots.reverse();
     const tasks = spots.flatMap((spot) => spot.tasks);
+    const weatherSaid = bench.outdoors ? staleWeatherSaid(desk) : undefined;
     return {
       bench: bench.id,
       name: bench.name,
@@ -158,6 +160,7 @@ function benchRounds(
       minutes: tasks.reduce((sum, task) => sum + task.minutes, 0),
       said: words.bench(countWork(tasks)),
       count_n: tasks.length,
+      ...(weatherSaid === undefined ? {} : { weatherSaid }),
     };
   };
   const rounds = benchesInOrder(places).map(round);

@@ -14,6 +14,7 @@ import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
 import { useKeys } from "../keyboard.ts";
 import { write } from "../last-line.ts";
+import { OthersMissing } from "../others-missing-line.tsx";
 import { ReadingNote } from "../reading-note.tsx";
 import { HeldList } from "../round/held-row.tsx";
 import { hasPage } from "../routes.ts";
@@ -132,6 +133,8 @@ function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_m
             <FanChart chart={chart} now_ms={now_ms} />
           </Suspense>
         ))}
+        {page.weatherSaid && <p className="serif">{page.weatherSaid}</p>}
+        <OthersMissing />
         {page.held.length > 0 && (
           <section>
             <h2 className={styles["part"]}>{words.held}</h2>

@@ -20,6 +20,7 @@ export function BenchRow({ bench, onOpen }: { readonly bench: BenchRound; readon
         </span>
         <SpotStrip marks={stripMarks(bench)} said={words.shelfOf(bench.name, bench.said)} />
         <span className={styles["said"]}>{bench.said}</span>
+        {bench.weatherSaid && <span className="serif">{bench.weatherSaid}</span>}
       </button>
     </li>
   );

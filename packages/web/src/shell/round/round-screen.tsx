@@ -6,6 +6,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
+import { OthersMissing } from "../others-missing-line.tsx";
 import { ReadingNote } from "../reading-note.tsx";
 import { hasPage } from "../routes.ts";
 import { useSay, useSettings } from "../say.ts";
@@ -162,6 +163,7 @@ export function RoundScreen() {
           ))}
         </dl>
       )}
+      <OthersMissing />
       <Asks asks={round.asks} />
       {!isEmpty && (
         <Ledger>

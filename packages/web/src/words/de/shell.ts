@@ -39,6 +39,11 @@ export const shell: (typeof en)["shell"] = {
   wrote: (said) => `notiert ${said}`,
   tookBack: (said) => `zurückgenommen ${said}`,
   broughtBack: (said) => `wieder notiert ${said}`,
+  notHereYet: {
+    grower: (since) => `Die Einträge der Gärtnerin seit ${since} sind noch nicht hier.`,
+    helper: (since) => `Die Einträge der Hilfe seit ${since} sind noch nicht hier.`,
+    viewer: (since) => `Die Einträge des Gastes seit ${since} sind noch nicht hier.`,
+  },
   close: "Schließen",
   nothingHere: "Eine Seite dieses Namens gibt es nicht.",
   toTheRound: "Zur Runde",

@@ -38,6 +38,11 @@ export const shell = {
   wrote: (said: string) => `wrote ${said}`,
   tookBack: (said: string) => `took back ${said}`,
   broughtBack: (said: string) => `wrote again ${said}`,
+  notHereYet: {
+    grower: (since: string) => `The grower’s entries since ${since} are not here yet.`,
+    helper: (since: string) => `The helper’s entries since ${since} are not here yet.`,
+    viewer: (since: string) => `The viewer’s entries since ${since} are not here yet.`,
+  },
   close: "Close",
   nothingHere: "There is no page of this name.",
   toTheRound: "To the round",
