@@ -2,6 +2,7 @@ import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
 import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
 import { temperatureCatalogue } from "../growth/catalogue-temperature.ts";
+import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
@@ -20,6 +21,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...sunCatalogue,
   ...skyCatalogue,
   ...windowCatalogue,
+  ...lampCatalogue,
   ...referenceEtCatalogue,
   ...plantCatalogue,
   ...potCatalogue,

@@ -1,4 +1,5 @@
 import { growthInputWords } from "../growth/input-words.ts";
+import { lightInputWords } from "../light/input-words.ts";
 
 /** What each input is, in words; one wording per name in the whole package. */
 export const inputWords: Readonly<Record<string, string>> = {
@@ -58,27 +59,6 @@ export const inputWords: Readonly<Record<string, string>> = {
   zoneOffset_h: "offset of the zone from universal time",
   solarDays_MJ_m2_d: "solar radiation of each day",
   extraterrestrialDays_MJ_m2_d: "solar radiation above the air of each day",
-  glassAngle_deg: "angle of the light on the glass, 0 straight on",
-  unitTransmittance_frac: "visible transmittance of the whole glazing unit, as on its label",
-  panes_n: "panes of the glazing",
-  extinctionDepth: "extinction over the thickness of the glass (KL)",
-  dusty: "whether the glass is dusty",
-  insectScreen: "whether there is an insect screen",
-  netCurtain: "whether there is a net curtain",
-  frameInOpening: "whether the whole opening was measured, frame and all",
-  sideLength_m: "length of a side",
-  sideWidth_m: "width",
-  sideHeight_m: "height",
-  distance_m: "distance to the glass or the surface",
-  left_m: "left edge of the pane from the leaf's foot on it, seen from inside",
-  right_m: "right edge of the pane from the leaf's foot on it",
-  bottom_m: "lower edge of the pane above the leaf",
-  top_m: "upper edge of the pane above the leaf",
-  overcast: "whether the sky is overcast",
-  revealDepth_m: "depth of the wall outside the glass",
-  horizon_deg: "height of what stands opposite, evenly round the compass from north",
-  crownWidth_m: "width of the crown",
-  spotRatio: "calibration of the spot, measured over modelled",
   extraterrestrial_MJ_m2: "solar radiation above the air, per period",
   extraterrestrial_MJ_m2_d: "solar radiation above the air",
   clearSky_MJ_m2_d: "solar radiation under a clear sky",
@@ -235,4 +215,5 @@ export const inputWords: Readonly<Record<string, string>> = {
   learnedVariance: "variance of that quantity afterwards",
   value_g: "reading",
   ...growthInputWords,
+  ...lightInputWords,
 };

@@ -9,6 +9,35 @@ export {
   veils,
   veilTransmittance_frac,
 } from "./glass.ts";
+export { fitLamp, fittedLamp_umol_m2_s, type LampFit, roughLamp } from "./lamp-fit.ts";
+export { fixedTimerQuantile_frac, type LampHours, lampHours, lampTimes, resetTimer } from "./lamp-hours.ts";
+export { leastMapReadings_n, type MapReading, mapError, mapRatio } from "./lamp-map.ts";
+export {
+  cabinetRise_C,
+  costOfPots_minor,
+  hottestLeaf_C,
+  lampClearances_m,
+  lampCost,
+  lampEfficacies,
+  lampFlux_umol_s,
+  photonsPerEnergy_mol_kWh,
+} from "./lamp-power.ts";
+export {
+  discLamp_umol_m2_s,
+  inverseSquareShare_frac,
+  pointLamp_umol_m2_s,
+  rectangleLamp_umol_m2_s,
+  stripLamp_umol_m2_s,
+} from "./lamp-shapes.ts";
+export {
+  type Lamp,
+  type LampPlanes,
+  type LampShape,
+  type LampSpot,
+  lampsLevel_umol_m2_s,
+  lampsPlanes,
+  lampUtilisation_frac,
+} from "./lamps.ts";
 export { type PlaneLight, paneLight } from "./pane-light.ts";
 export {
   type LightPlane,

@@ -65,4 +65,33 @@ export const sources = {
     place: "HortScience 53",
     seen: "abstract",
   },
+  InverseSquare: {
+    authors: "Lambert JH",
+    year: 1760,
+    title: "Photometria: inverse square and cosine laws; the rule of five in any text of photometry",
+    place: "as in an opened exercise",
+    seen: "quoted by an opened document",
+  },
+  Shepard1968: {
+    authors: "Shepard D",
+    year: 1968,
+    title: "A two-dimensional interpolation function for irregularly-spaced data",
+    place: "Proceedings of the 23rd ACM National Conference",
+    seen: "from memory",
+  },
+  NelsonBugbee2014: {
+    authors: "Nelson JA, Bugbee B",
+    year: 2014,
+    title:
+      "Economic analysis of greenhouse lighting: light emitting diodes vs. high intensity discharge fixtures",
+    place: "PLoS ONE 9(6) e99010",
+    seen: "abstract",
+  },
+  Runkle2018: {
+    authors: "Runkle E",
+    year: 2018,
+    title: "Efficacy of greenhouse lamps",
+    place: "a trade article",
+    seen: "opened",
+  },
 } as const;
