@@ -7,6 +7,7 @@ import {
   emergedShare_frac,
   emergence,
   emergenceClock,
+  expectedLeafArea,
   expectedRelativeGrowth_per_d,
   expectedStage,
   fruitClasses,
@@ -233,5 +234,20 @@ export const growingPlantCatalogue: readonly ScienceFunction[] = [
       number("relativeGrowth_per_d", 0, 1, 0.1),
       number("days_d", 0, 1000, 7),
     ],
+  }),
+  describe("expectedLeafArea", byName(expectedLeafArea), {
+    what: "Leaf area to be expected after days at one daily light and temperature, with its range.",
+    source: "our assumption; logistic growth at a relative growth from memory",
+    inputs: [
+      species,
+      number("dli_mol_m2_d", 0, 65, 12),
+      number("air_C", -40, 60, 22),
+      number("leafAreaMax_m2", 0.00001, 20, 0.1),
+      number("days_d", 0, 1000, 28),
+      optional(number("leafArea_m2", 0, 20, 0.01)),
+      ...settings("cotyledonArea_cm2", "growthMax_per_d", "growthHalfLight_mol_m2_d", "growthSpread_frac"),
+      ...nodeSettings,
+    ],
+    fields: ["leafArea_m2", "low_m2", "high_m2"],
   }),
 ];

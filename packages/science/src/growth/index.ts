@@ -17,7 +17,12 @@ export {
   leafMassPerArea_g_m2,
   plantLeafArea,
 } from "./leaf-area.ts";
-export { expectedRelativeGrowth_per_d, leafAreaAfter_m2, relativeGrowth_per_d } from "./leaf-growth.ts";
+export {
+  expectedLeafArea,
+  expectedRelativeGrowth_per_d,
+  leafAreaAfter_m2,
+  relativeGrowth_per_d,
+} from "./leaf-growth.ts";
 export { type NodeClock, nodeClock, nodeRate_per_d, nodesMade } from "./nodes.ts";
 export { type FruitClass, fruitClasses, type Pepper, type PhaseSums, phaseSums } from "./phases.ts";
 export { compactPepperRates, saturatingRate_per_d, shortestTime_d } from "./saturating-rate.ts";

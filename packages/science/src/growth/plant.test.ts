@@ -249,4 +249,18 @@ describe("growth of leaf area", () => {
     expect(after(0, 30)).toBe(0);
     expect(after(after(0.01, 5), 9)).toBeCloseTo(after(0.01, 14), 12);
   });
+  it("is expected with a range, from open cotyledons unless told more", () => {
+    const bench = { species: "annuum", dli_mol_m2_d: 12, air_C: 24, leafAreaMax_m2: 0.1 } as const;
+    expect(growth.expectedLeafArea({ ...bench, days_d: 0 }).leafArea_m2).toBeCloseTo(0.0002, 12);
+    const month = growth.expectedLeafArea({ ...bench, days_d: 30 });
+    expect(month.low_m2).toBeLessThan(month.leafArea_m2);
+    expect(month.high_m2).toBeGreaterThan(month.leafArea_m2);
+    expect(growth.expectedLeafArea({ ...bench, days_d: 1000 }).low_m2).toBeCloseTo(0.1, 9);
+    expect(growth.expectedLeafArea({ ...bench, days_d: 5, leafArea_m2: 0.05 }).leafArea_m2).toBeGreaterThan(
+      0.05,
+    );
+    expect(() => growth.expectedLeafArea({ ...bench, days_d: 5, leafArea_m2: Number.NaN })).toThrow(
+      QuantityError,
+    );
+  });
 });
