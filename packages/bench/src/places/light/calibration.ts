@@ -8,8 +8,9 @@ import { type Pane, pairsFor } from "./windows.ts";
 export interface Calibration {
   /** Multiplies the light of sky and ground; the sun's own beam is left as geometry gives it. */
   readonly ratio_frac: number;
-  /** Relative sd of window light once the pairs are known. */
-  readonly sd_frac: number;
+  /** Relative sd of the light of sky and ground, and of the sun's own beam. */
+  readonly skySd_frac: number;
+  readonly beamSd_frac: number;
   readonly pairs_n: number;
   readonly last?: EntryId;
   readonly origin: Origin;
@@ -18,10 +19,12 @@ export interface Calibration {
 }
 
 /**
- * Part of the geometry's doubt that a pair can't take away: the beam, the seasons, the day it was read.
- * @source sun-light sheet section 11 (a measured pair halves the model part)
+ * Share of the geometry's doubt about the beam that is left once a pair has been read: what stands opposite and the size of the
+ * glass show in both. @source sun-light sheet section 11 (a measured pair halves the model part)
  */
-const LEFT_frac = 0.5;
+const BEAM_LEFT_frac = 0.5;
+/** What no pair takes away from the light of the sky: it was read on one day, under one sky. @source our assumption */
+const SKY_LEFT_frac = 0.07;
 
 /**
  * Calibration of a spot at an instant: ln of measured over modelled share, each pair weighed against the doubt of the
@@ -40,7 +43,8 @@ export function calibrationOf(
   if (pairs.length === 0)
     return {
       ratio_frac: 1,
-      sd_frac: prior_ln,
+      skySd_frac: prior_ln,
+      beamSd_frac: prior_ln,
       pairs_n: 0,
       origin: panes[0]?.origin ?? "assumed",
       modelled_frac,
@@ -56,13 +60,11 @@ export function calibrationOf(
   const last = pairs.at(-1);
   return {
     ratio_frac: Math.exp(sum / weight),
-    sd_frac: Math.min(prior_ln, Math.hypot(after_ln, LEFT_frac * Math.min(prior_ln, BEAM_DOUBT_frac))),
+    skySd_frac: Math.min(prior_ln, Math.hypot(after_ln, SKY_LEFT_frac)),
+    beamSd_frac: prior_ln * BEAM_LEFT_frac,
     pairs_n: pairs.length,
     ...(last ? { last: last.entry } : {}),
     origin: pairs.some(({ spot: read }) => read === spot) ? "measured" : "learned",
     modelled_frac,
   };
 }
-
-/** Doubt about split and sky model at a window. @source sun-light sheet section 11 */
-const BEAM_DOUBT_frac = 0.15;

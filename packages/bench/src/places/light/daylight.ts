@@ -88,10 +88,11 @@ export function spotLight(
   const window = throughPanes(panes, calibration.ratio_frac, sky, places.site);
   const lamp_mol_m2_d = lamp ? (lamp.ppfd_umol_m2_s * lamp.hours_h * SECONDS_PER_h) / UMOL_PER_MOL : 0;
   const all_mol_m2_d = window.level_mol_m2_d + lamp_mol_m2_d;
-  const sd_mol_m2_d = Math.hypot(
-    calibration.sd_frac * window.level_mol_m2_d,
-    (lamp?.sd_frac ?? 0) * lamp_mol_m2_d,
-  );
+  // Of one geometry: what is wrong with the light of the sky is mostly wrong with the beam, too.
+  const windowSd_mol_m2_d =
+    calibration.skySd_frac * window.sky_mol_m2_d +
+    calibration.beamSd_frac * (window.level_mol_m2_d - window.sky_mol_m2_d);
+  const sd_mol_m2_d = Math.hypot(windowSd_mol_m2_d, (lamp?.sd_frac ?? 0) * lamp_mol_m2_d);
   return {
     daylight: {
       window_mol_m2_d: window.level_mol_m2_d,
@@ -115,6 +116,8 @@ export function spotLight(
 
 interface Through {
   readonly level_mol_m2_d: number;
+  /** Of it what comes from sky and ground. */
+  readonly sky_mol_m2_d: number;
   readonly dull_mol_m2_d: number;
   readonly sunny_mol_m2_d: number;
   readonly around_mol_m2_d: number;
@@ -123,19 +126,21 @@ interface Through {
 /** Through all panes: the mean of the equally likely days of the season, or the one day that was seen. */
 function throughPanes(panes: readonly Pane[], ratio_frac: number, sky: SkyDay, site: Site): Through {
   if (panes.length === 0)
-    return { level_mol_m2_d: 0, dull_mol_m2_d: 0, sunny_mol_m2_d: 0, around_mol_m2_d: 0 };
+    return { level_mol_m2_d: 0, sky_mol_m2_d: 0, dull_mol_m2_d: 0, sunny_mol_m2_d: 0, around_mol_m2_d: 0 };
   const days = sky.clear.days.map((kt) => {
     const light = windowLight(panes, kt, sky.dayOfYear_d, site);
     return {
+      sky: light.diffuse_mol_m2_d * ratio_frac,
       level: light.diffuse_mol_m2_d * ratio_frac + light.direct_mol_m2_d,
       around: light.diffuseAround_mol_m2_d * ratio_frac + light.directAround_mol_m2_d,
     };
   });
-  const mean = (of: (day: { readonly level: number; readonly around: number }) => number) =>
+  const mean = (of: (day: (typeof days)[number]) => number) =>
     days.reduce((sum, day) => sum + of(day), 0) / days.length;
   const levels = days.map(({ level }) => level).sort((a, b) => a - b);
   return {
     level_mol_m2_d: mean(({ level }) => level),
+    sky_mol_m2_d: mean(({ sky }) => sky),
     dull_mol_m2_d: levelAt(levels, 0.2),
     sunny_mol_m2_d: levelAt(levels, 0.8),
     around_mol_m2_d: mean(({ around }) => around),
