@@ -23,6 +23,7 @@ import { rain_g } from "./drive-outdoors.ts";
 import { begunAnew } from "./events.ts";
 import { isHabit } from "./habit.ts";
 import { lookerOf, repeated, VISITED_WITHOUT_POUR } from "./look-meanings.ts";
+import { type WaterSettings, waterSettings } from "./settings.ts";
 import {
   believing,
   DAILY_AIR_SD_frac,
@@ -62,46 +63,52 @@ const PAST_POINTS_n = 28;
  */
 const MEMORY = Math.sqrt(1.3 / 0.7);
 
-/** Noise of a pot whose surprises have been larger or smaller than stated. */
-function noiseOf(slice: WaterSlice, sight: Sight, airSd_frac: number): PotNoise {
-  const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(slice.surprise)));
-  return {
+let lastNoise: PotNoise | undefined;
+let noiseAsked:
+  | { readonly settings: WaterSettings; readonly surprise: number; readonly airSd_frac: number }
+  | undefined;
+
+/** Noise of a pot whose surprises have been larger or smaller than stated; the same from one quiet day to the next. */
+function noiseOf({ surprise }: WaterSlice, settings: WaterSettings, airSd_frac: number): PotNoise {
+  if (
+    lastNoise !== undefined &&
+    noiseAsked?.surprise === surprise &&
+    noiseAsked.airSd_frac === airSd_frac &&
+    noiseAsked.settings === settings
+  )
+    return lastNoise;
+  const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(surprise)));
+  noiseAsked = { settings, surprise, airSd_frac };
+  lastNoise = {
     day_frac:
-      MEMORY *
-      Math.hypot(sight.assumed("demandNoise_frac"), Math.min(DAILY_AIR_SD_frac, airSd_frac)) *
-      inflation,
-    leaf_per_rootDay: sight.assumed("leafWander") * inflation,
+      MEMORY * Math.hypot(settings.demandNoise_frac, Math.min(DAILY_AIR_SD_frac, airSd_frac)) * inflation,
+    leaf_per_rootDay: settings.leafWander * inflation,
     surface_per_rootDay: SURFACE_WANDER,
     fade_d: FADE_d,
     drained_frac: DRAINED_WANDER_frac,
     drainedFloor_g: DRAINED_FLOOR_g,
     capacity_frac: CAPACITY_WANDER_frac,
-    stressFrom_frac: sight.assumed("stressFrom_frac"),
+    stressFrom_frac: settings.stressFrom_frac,
   };
+  return lastNoise;
 }
 
 /** How the bare surface dries, as adjusted. */
-export function surfaceLayer(sight: Sight): SurfaceLayer {
-  const readilyEvaporable_mm = sight.assumed("surfaceReady_mm");
-  return {
-    readilyEvaporable_mm,
-    totalEvaporable_mm: Math.max(readilyEvaporable_mm + 1, sight.assumed("surfaceTotal_mm")),
-  };
-}
+export const surfaceLayer = (sight: Sight): SurfaceLayer => waterSettings(sight).layer;
 
 /** What a stretch of one day asks of a pot at factors one. */
 export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
+  const settings = waterSettings(sight);
   const pot = sight.plant.pot ?? USUAL_POT;
   const rim_m2 = rimArea_m2(pot);
-  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot), sight.assumed("leafLight_frac"));
-  const outdoors_frac = day.outdoors ? sight.assumed("isolation_frac") * sight.assumed("sunlitLeaf_frac") : 1;
+  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot), settings.leafLight_frac);
+  const outdoors_frac = day.outdoors ? settings.outdoors_frac : 1;
   return {
     rim_m2,
     leaf_g: lossBetween_g_m2(drive.leaf, from_ms, to_ms) * leafArea_m2 * outdoors_frac,
-    surface_g:
-      lossBetween_g_m2(drive.surface, from_ms, to_ms) * rim_m2 * (1 - sight.assumed("surfaceCover_frac")),
+    surface_g: lossBetween_g_m2(drive.surface, from_ms, to_ms) * rim_m2 * settings.bare_frac,
     rain_g: day.outdoors
-      ? rain_g(day, rim_m2, sight.assumed("umbrella_frac")) * ((to_ms - from_ms) / (day.to_ms - day.from_ms))
+      ? rain_g(day, rim_m2, settings.umbrella_frac) * ((to_ms - from_ms) / (day.to_ms - day.from_ms))
       : 0,
   };
 }
@@ -119,7 +126,7 @@ export function waterRates(slice: WaterSlice, step: Step): WaterRates {
     surface_g: demand.surface_g,
     rain_g: demand.rain_g,
     rim_m2: demand.rim_m2,
-    noise: noiseOf(slice, step, step.day.demandSd_frac),
+    noise: noiseOf(slice, waterSettings(step), step.day.demandSd_frac),
   };
 }
 
@@ -256,19 +263,17 @@ function withCapacityPrior(slice: WaterSlice, rates: Readings): WaterSlice {
 
 /** Visits of past days on which nobody poured: the pot did not look dry then. */
 function withVisits(slice: WaterSlice, step: Step): WaterSlice {
-  const over = slice.visits.filter((visit) => visit.date < step.day.date);
+  const { date } = step.day;
+  const over = slice.visits.filter((visit) => visit.date < date);
   if (over.length === 0) return slice;
-  let next: WaterSlice = changed(slice, {
-    visits: slice.visits.filter((visit) => visit.date >= step.day.date),
-  });
+  const visits = slice.visits.filter((visit) => visit.date >= date);
+  let { state, visitsSincePour_n } = slice;
   for (const visit of over) {
-    if (isHabit(next.pours, visit.by)) continue;
-    const sinceUse_g = next.ledger.used_g - visit.used_g;
-    const looker = lookerOf(next, visit.by);
-    const meaning = repeated(VISITED_WITHOUT_POUR, next.visitsSincePour_n);
-    next = changed(believing(next, withLook(next.state, false, meaning, looker, sinceUse_g)), {
-      visitsSincePour_n: next.visitsSincePour_n + 1,
-    });
+    if (isHabit(slice.pours, visit.by)) continue;
+    const sinceUse_g = slice.ledger.used_g - visit.used_g;
+    const meaning = repeated(VISITED_WITHOUT_POUR, visitsSincePour_n);
+    state = withLook(state, false, meaning, lookerOf(slice, visit.by), sinceUse_g);
+    visitsSincePour_n++;
   }
-  return next;
+  return believing(slice, state, { visits, visitsSincePour_n });
 }

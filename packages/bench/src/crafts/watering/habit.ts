@@ -14,21 +14,22 @@ const STEADIER_THAN_DEMAND = 0.6;
  * them. Who waters by habit says nothing about how dry the pot is (air-water sheet, F6b).
  */
 export function isHabit(pours: readonly PastPour[], by: PersonId): boolean {
-  const days: number[] = [];
-  const demands: number[] = [];
-  for (const pour of pours) {
-    if (pour.by !== by || !(pour.since_d > 0.3)) continue;
-    days.push(Math.log(pour.since_d));
-    demands.push(Math.log(Math.max(0.1, pour.demand_g) / pour.since_d));
-  }
-  if (days.length < LEAST_INTERVALS_n) return false;
-  const spread = spreadOfList(days);
+  const own = pours.filter((pour) => pour.by === by && pour.since_d > 0.3);
+  if (own.length < LEAST_INTERVALS_n) return false;
+  const spread = spreadOf(own, ({ since_d }) => Math.log(since_d));
   if (spread < CLOCKWORK_ln) return true;
   // Had they waited for the pot, a day of double demand would have halved the interval.
-  return spread < REGULAR_ln && spread < STEADIER_THAN_DEMAND * spreadOfList(demands);
+  return spread < REGULAR_ln && spread < STEADIER_THAN_DEMAND * spreadOf(own, useRate_ln);
 }
 
-function spreadOfList(values: readonly number[]): number {
-  const mean = values.reduce((sum, value) => sum + value, 0) / values.length;
-  return Math.sqrt(values.reduce((sum, value) => sum + (value - mean) ** 2, 0) / (values.length - 1));
+const useRate_ln = ({ demand_g, since_d }: PastPour) => Math.log(Math.max(0.1, demand_g) / since_d);
+
+function spreadOf(pours: readonly PastPour[], of: (pour: PastPour) => number): number {
+  const values = pours.map(of);
+  let sum = 0;
+  for (const value of values) sum += value;
+  const mean = sum / values.length;
+  let squares = 0;
+  for (const value of values) squares += (value - mean) ** 2;
+  return Math.sqrt(squares / (values.length - 1));
 }

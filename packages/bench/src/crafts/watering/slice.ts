@@ -245,16 +245,19 @@ export function startSlice(sight: Sight): WaterSlice {
 }
 
 /** The same slice with another belief of the pot; what that changes in the depletion is written down as put right. */
-export function believing(slice: WaterSlice, state: PotState): WaterSlice {
+export function believing(slice: WaterSlice, state: PotState, parts: Partial<WaterSlice> = {}): WaterSlice {
   const change_g = (state[DEPLETION] as number) - (slice.state[DEPLETION] as number);
-  if (change_g === 0) return changed(slice, { state });
-  return changed(slice, {
-    state,
-    ledger: booked(slice.ledger, { putRight_g: slice.ledger.putRight_g + change_g }),
-  });
+  if (change_g === 0) return changed(slice, { ...parts, state });
+  const ledger = booked(slice.ledger, { putRight_g: slice.ledger.putRight_g + change_g });
+  return changed(slice, { ...parts, state, ledger });
 }
 
 /** The last few of a list with one more at the end. */
 export function lastFew<Item>(items: readonly Item[], item: Item, most_n: number): readonly Item[] {
-  return items.length < most_n ? [...items, item] : [...items.slice(items.length - most_n + 1), item];
+  if (items.length < most_n) return [...items, item];
+  // Moved up within one copy: a list that is cut and then grown would be copied twice, at every midnight of every pot.
+  const next = items.slice(items.length - most_n);
+  for (let i = 1; i < most_n; i++) next[i - 1] = next[i] as Item;
+  next[most_n - 1] = item;
+  return next;
 }
