@@ -74,6 +74,7 @@ const shapes: Readonly<Record<string, v.GenericSchema>> = {
     tasks_n: finite,
     minutes: finite,
     must_n: finite,
+    overSaid: maybe(v.string()),
     fits_n: finite,
     wait_n: finite,
     benches: v.array(
@@ -84,6 +85,7 @@ const shapes: Readonly<Record<string, v.GenericSchema>> = {
         quarantine: v.boolean(),
         said: v.string(),
         count_n: finite,
+        weatherSaid: maybe(v.string()),
         minutes: finite,
         spots: v.array(
           v.strictObject({
@@ -113,6 +115,8 @@ const shapes: Readonly<Record<string, v.GenericSchema>> = {
     plant: v.string(),
     number: v.string(),
     kind: v.string(),
+    placeSaid: maybe(v.string()),
+    weatherSaid: maybe(v.string()),
     spot: maybe(v.looseObject({ id: v.string(), name: v.string(), bench: v.string() })),
     ended: maybe(v.string()),
     facts: v.array(v.looseObject({ name: v.string(), said: v.string(), origin, from: v.string() })),

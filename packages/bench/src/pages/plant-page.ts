@@ -1,6 +1,7 @@
 import type { PlantId } from "../book/entry.ts";
 import type { Outlook } from "../crafts/craft.ts";
 import type { Ledger } from "../house/index.ts";
+import { laterBenches } from "../places/later-benches.ts";
 import { benchesInOrder } from "../places/places.ts";
 import { addDays } from "../places/time.ts";
 import { MEDIUM_WORDS, potSaid } from "../plants/sentences.ts";
@@ -48,7 +49,9 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
     kind: kindSaid(facts, ledger, say.language, now_ms),
     ...(bench && facts.spot
       ? { spot: { id: facts.spot, name: say.name(facts.spot), bench: bench.id, benchName: bench.name } }
-      : {}),
+      : facts.spot
+        ? placeSaid(desk, facts.spot)
+        : {}),
     ...(before ? { before } : {}),
     ...(after ? { after } : {}),
     ...(photo ? { photo } : {}),
@@ -70,6 +73,14 @@ export function plantPage(desk: Desk, plant: PlantId): PlantPage | undefined {
     ...(last?.said ? { last: { at_ms: last.at_ms, said: last.said } } : {}),
     figures: Object.fromEntries(outlooks.map(({ craft, outlook }) => [craft, outlook.figures])),
   };
+}
+
+/** A spot whose bench this moment of the book does not know: laid later, or its entry is not here yet. */
+function placeSaid(desk: Desk, spot: string): { readonly placeSaid: string } {
+  const { ledger, say, now_ms } = desk;
+  const later = laterBenches(ledger.records(), now_ms).get(spot);
+  const words = pageWords(say);
+  return { placeSaid: later ? words.laidLater(later.name, say.day(later.laid_ms)) : words.benchUnmet() };
 }
 
 const walks = new WeakMap<Ledger, { readonly revision: number; readonly plants: readonly PlantId[] }>();

@@ -29,6 +29,8 @@ interface PageWords {
   correctedTo(): string;
   weatherOf(written: string, until: string): string;
   recordUntil(day: string): string;
+  laidLater(bench: string, day: string): string;
+  benchUnmet(): string;
 }
 
 export const pageWords = (say: Say): PageWords => (say.language === "de" ? german : english);
@@ -60,6 +62,9 @@ const english: PageWords = {
   writtenLater: (written) => `written ${written}`,
   correctedTo: () => "put right",
   weatherOf: (written, until) => `Weather of ${written}; days after ${until} are wider for it.`,
+  laidLater: (bench, day) =>
+    `It stands on ${bench}, which was laid on ${day}: later than this moment, so its light and air are not seen.`,
+  benchUnmet: () => "It stands on a bench that this book has not met yet: its light and air are our guess.",
   recordUntil: (day) => `The weather record ends on ${day}; days after it are wider for it.`,
 };
 
@@ -105,5 +110,9 @@ const german: PageWords = {
   writtenLater: (written) => `notiert ${written}`,
   correctedTo: () => "berichtigt",
   weatherOf: (written, until) => `Wetter von ${written}; Tage nach ${until} sind darum breiter.`,
+  laidLater: (bench, day) =>
+    `Sie steht auf ${bench}, das erst am ${day} aufgestellt wurde: Licht und Luft sind hier noch nicht zu sehen.`,
+  benchUnmet: () =>
+    "Sie steht auf einer Bank, die dieses Buch noch nicht kennt: Licht und Luft sind unsere Annahme.",
   recordUntil: (day) => `Die Wetteraufzeichnung endet am ${day}; Tage danach sind darum breiter.`,
 };

@@ -104,6 +104,8 @@ export interface PlantPage {
     readonly bench: string;
     readonly benchName: string;
   };
+  /** In place of the spot when its bench was laid later than the moment asked about, or has not come yet. */
+  readonly placeSaid?: string;
   /** Neighbours in walking order. */
   readonly before?: PlantId;
   readonly after?: PlantId;

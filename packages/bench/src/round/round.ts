@@ -2,6 +2,7 @@ import type { PlantId } from "../book/entry.ts";
 import type { Desk, PlantView } from "../pages/desk.ts";
 import { kindSaid } from "../pages/names.ts";
 import { staleWeatherSaid } from "../pages/weather-said.ts";
+import { laterBenches } from "../places/later-benches.ts";
 import { type Bench, benchesInOrder } from "../places/places.ts";
 import { addDays } from "../places/time.ts";
 import { asksOf } from "./asks.ts";
@@ -124,8 +125,19 @@ function benchRounds(
   const words = roundWords(desk.say);
   const standing = new Map<string, PlantId[]>();
   const { places } = desk.ledger.house();
+  const unlaid = new Map<string, string[]>();
+  let later: ReturnType<typeof laterBenches> | undefined;
   for (const [plant, { facts }] of views) {
-    const spot = places.benchOfSpot.has(facts.spot ?? NOWHERE) ? (facts.spot as string) : NOWHERE;
+    let spot = facts.spot ?? NOWHERE;
+    if (!places.benchOfSpot.has(spot)) {
+      if (spot !== NOWHERE) later ??= laterBenches(desk.ledger.records(), desk.now_ms);
+      const bench = later?.get(spot);
+      if (!bench) spot = NOWHERE;
+      else if (!standing.has(spot)) {
+        const name = words.laidLater(bench.name, desk.say.day(bench.laid_ms));
+        unlaid.set(name, [...(unlaid.get(name) ?? []), spot]);
+      }
+    }
     standing.set(spot, [...(standing.get(spot) ?? []), plant]);
   }
   const mark = (spot: { id: string; name: string }): SpotMark[] => {
@@ -164,6 +176,8 @@ function benchRounds(
     };
   };
   const rounds = benchesInOrder(places).map(round);
+  for (const [name, spots] of unlaid)
+    rounds.push(round({ id: name, name, outdoors: false, spots: spots.map((id) => ({ id, name: "" })) }));
   const nowhere = standing.get(NOWHERE);
   if (nowhere?.length)
     rounds.push(

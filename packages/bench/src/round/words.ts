@@ -7,6 +7,7 @@ interface RoundWords {
   bench(counts: readonly (readonly [Work, number])[]): string;
   over(pressing_min: number, minutes: number): string;
   nowhere(): string;
+  laidLater(bench: string, day: string): string;
   carry(water_mL: number): string;
   next(day: string, mid_n: number, low_n: number, high_n: number): string;
   sameNumber(number: string): string;
@@ -75,6 +76,7 @@ const english = (say: Say): RoundWords => ({
   over: (pressing_min, minutes) =>
     `What can't wait takes ${say.minutes(pressing_min)} alone, more than ${say.minutes(minutes)}.`,
   nowhere: () => "No spot written",
+  laidLater: (bench, day) => `${bench}, laid on ${day}: later than this moment`,
   carry: (water_mL) => `Carry about ${say.volume(water_mL)} of water.`,
   next: (day, mid_n, low_n, high_n) =>
     `Next: ${day}, about ${mid_n} ${mid_n === 1 ? "pot" : "pots"} (${low_n} to ${high_n}).`,
@@ -100,6 +102,7 @@ const german = (say: Say): RoundWords => ({
   over: (pressing_min, minutes) =>
     `Was nicht warten kann, dauert allein ${say.minutes(pressing_min)}, mehr als ${say.minutes(minutes)}.`,
   nowhere: () => "Ohne Platz",
+  laidLater: (bench, day) => `${bench}, erst am ${day} aufgestellt`,
   carry: (water_mL) => `Etwa ${say.volume(water_mL)} Wasser mitnehmen.`,
   next: (day, mid_n, low_n, high_n) =>
     `Als Nächstes: ${day}, etwa ${mid_n} ${mid_n === 1 ? "Topf" : "Töpfe"} (${low_n} bis ${high_n}).`,

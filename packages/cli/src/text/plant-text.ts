@@ -13,6 +13,7 @@ export function plantText(page: PlantPage, desk: Desk, width_n: number): string 
   const origin = (from: Working["origin"]) => `${MARK[from]} ${words[from]}`;
   const blocks: string[][] = [ends(`${page.number}  ${page.kind}`, page.spot?.name ?? "", width_n)];
   if (page.ended) blocks.push([page.ended]);
+  for (const said of [page.placeSaid, page.weatherSaid]) if (said) blocks.push(wrap(said, width_n, 0, 2));
   if (page.tasks.length > 0)
     blocks.push(
       page.tasks.flatMap((task) => [

@@ -73,6 +73,7 @@ function benchLines(bench: BenchRound, desk: Desk, width_n: number): string[] {
   const under = spots.flatMap(({ tasks }) => tasks.map((task) => underTask(task, desk, width_n, 8, each)));
   return [
     `${bench.name}   ${bench.said}, ${desk.say.minutes(bench.minutes)}`,
+    ...(bench.weatherSaid === undefined ? [] : wrap(bench.weatherSaid, width_n, 2, 4)),
     ...(each === undefined ? [] : wrap(words.eachThen(each), width_n, 2, 4)),
     ...heads.flatMap((head, i) => [head, ...(under[i] ?? [])]),
   ];

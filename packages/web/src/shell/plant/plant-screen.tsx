@@ -133,6 +133,7 @@ function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_m
             <FanChart chart={chart} now_ms={now_ms} />
           </Suspense>
         ))}
+        {page.placeSaid && <p className="serif">{page.placeSaid}</p>}
         {page.weatherSaid && <p className="serif">{page.weatherSaid}</p>}
         <OthersMissing />
         {page.held.length > 0 && (
