@@ -96,6 +96,7 @@ export const growingPlantCatalogue: readonly ScienceFunction[] = [
       ...pepper,
       number("bbch", 0, 81, 61),
       number("thermalTime_Cd", 0, 20_000, 900),
+      optional(number("thermalTimeSd_Cd", 0, 5000, 0)),
       optional(number("bbchStart", 0, 81, 0)),
       ...pepperSettings,
     ],
@@ -106,6 +107,7 @@ export const growingPlantCatalogue: readonly ScienceFunction[] = [
     inputs: [
       ...pepper,
       number("thermalTime_Cd", 0, 20_000, 900),
+      optional(number("thermalTimeSd_Cd", 0, 5000, 0)),
       optional(number("bbchStart", 0, 81, 0)),
       ...pepperSettings,
     ],

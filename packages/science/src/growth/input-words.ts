@@ -33,6 +33,7 @@ export const growthInputWords: Readonly<Record<string, string>> = {
   specificLeafArea_cm2_g: "leaf area per dry mass",
   success_frac: "share of seeds that become keepers",
   thermalTime_Cd: "thermal time",
+  thermalTimeSd_Cd: "standard deviation of that thermal time",
   upper_C: "upper threshold",
   wanted_n: "keepers wanted",
 };

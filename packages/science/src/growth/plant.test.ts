@@ -76,6 +76,17 @@ describe("stages", () => {
       "flower buds",
     );
   });
+  it("spread further where the thermal time itself is in doubt", () => {
+    const plant = { species: "annuum", thermalTime_Cd: 700 } as const;
+    const sure = growth.expectedStage(plant);
+    const unsure = growth.expectedStage({ ...plant, thermalTimeSd_Cd: 200 });
+    expect(unsure.bbch).toBe(sure.bbch);
+    expect(unsure.bbchLow).toBeLessThan(sure.bbchLow);
+    expect(unsure.flowering_frac).toBeGreaterThan(sure.flowering_frac);
+    const reached = { ...plant, bbch: 61, thermalTimeSd_Cd: 200 };
+    expect(growth.stageReached_frac(reached)).toBeCloseTo(unsure.flowering_frac, 12);
+    expect(() => growth.expectedStage({ ...plant, thermalTimeSd_Cd: -1 })).toThrow(QuantityError);
+  });
   it("go from dry seed to ripening and no further", () => {
     const at = (thermalTime_Cd: number) => growth.expectedStage({ species: "annuum", thermalTime_Cd });
     expect(at(0)).toMatchObject({
