@@ -5,6 +5,7 @@ import type { AirAt, AirDay, Spell } from "../places/ahead.ts";
 import type { Places } from "../places/places.ts";
 import type { Site } from "../places/site.ts";
 import type { Calendar } from "../places/time.ts";
+import type { Species } from "../plants/batch-kinds.ts";
 import type { PlantFacts } from "../plants/facts.ts";
 import type { Read, ReadingName } from "../readings.ts";
 import type { Ask } from "../round/pages.ts";
@@ -63,8 +64,14 @@ export interface World<Slice = unknown> {
   readonly calendar: Calendar;
   readonly airAt: AirAt;
   assumed(key: string): number;
+  /** Air and light as they would be if places were others than these: a lamp moved, a reading left out. */
+  airIn(places: Places): AirAt;
   /** What a plant's label says: "127". */
   numberOf(plant: PlantId): string;
+  /** "red cayenne, year 3". */
+  kindOf(plant: PlantFacts): string;
+  /** "unknown" where no cultivar says it. */
+  speciesOf(plant: PlantFacts): Species;
   readonly members: readonly WorldMember<Slice>[];
 }
 

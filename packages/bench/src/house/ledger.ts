@@ -5,6 +5,7 @@ import type { AnyCraft } from "../crafts/craft.ts";
 import { isIssued, issuedDays } from "../issued/issued.ts";
 import type { AirAt } from "../places/ahead.ts";
 import { airDays } from "../places/air-day.ts";
+import type { Places } from "../places/places.ts";
 import { mergeRecords, type Records, rowsOfSeries, type SeriesRow } from "../places/records.ts";
 import type { Site } from "../places/site.ts";
 import { type Calendar, calendarOf } from "../places/time.ts";
@@ -63,6 +64,8 @@ export interface Ledger {
   house(): House;
   readonly calendar: Calendar;
   airAt: AirAt;
+  /** The same with the weather of this book over other places: what-if, a reading left out. */
+  airIn(places: Places): AirAt;
   /** All plants ever brought in, also ended ones, in the order they came. */
   plants(): readonly PlantId[];
   /** After the last entry. */
@@ -278,6 +281,10 @@ export function createLedger({
       return sceneNow().calendar;
     },
     airAt: (spot, date) => sceneNow().airAt(spot, date),
+    airIn(places) {
+      const { records, calendar } = sceneNow();
+      return airDays(places, records, calendar);
+    },
     plants() {
       // Ids hold the time at which they were made, so that sorting them gives the order in which plants came.
       roster ??= [...plants.entries()]

@@ -2,6 +2,7 @@ import type { Json } from "../book/entry.ts";
 import type { World } from "../crafts/craft.ts";
 import type { Ask } from "../round/pages.ts";
 import type { Desk } from "./desk.ts";
+import { kindSaid } from "./names.ts";
 import { inWalkingOrder } from "./plant-page.ts";
 
 /** All places and plants as one craft sees them; members are looked up when they are first asked for. */
@@ -15,7 +16,10 @@ function worldOf(desk: Desk, craft_n: number): World {
     calendar: ledger.calendar,
     airAt: ledger.airAt,
     assumed: ledger.assumed,
+    airIn: ledger.airIn,
     numberOf: desk.numberOf,
+    kindOf: (plant) => kindSaid(plant, ledger, say.language, now_ms),
+    speciesOf: ({ cultivar = "" }) => ledger.house().batches.cultivars.get(cultivar)?.species ?? "unknown",
     get members() {
       members ??= inWalkingOrder(desk).flatMap((plant) => {
         const view = desk.view(plant);

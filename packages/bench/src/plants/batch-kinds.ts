@@ -26,6 +26,7 @@ const cultivarSchema = v.strictObject({
   propagationRestricted: v.optional(v.boolean("whether propagation is restricted is not yes or no"), false),
 });
 export type Cultivar = v.InferOutput<typeof cultivarSchema>;
+export type Species = NonNullable<Cultivar["species"]>;
 
 const said = (say: Say, english: string, german: string) => (say.language === "de" ? german : english);
 const batch = { v: 1, readers: "all", subject: "batch", onMin_n: 1 } as const;
