@@ -8,9 +8,12 @@ import type { SkillCase, SkillPot, SkillRun } from "@sillwood/simulator/skill-ru
 export interface Scored {
   readonly pot: string;
   readonly size: SkillPot["size"];
+  /** Weighings a cycle that the grower means to make, and those of this cycle that the book held. */
   readonly weighings_n: SkillPot["weighings_n"];
-  readonly habitual: boolean;
-  readonly afterMoveOrTrim: boolean;
+  readonly inCycle_n: number;
+  readonly keeper: SkillCase["keeper"];
+  /** In the ten days after a move or cut, and whether the book could tell of the last one. */
+  readonly afterMoveOrTrim: "written" | "unwritten" | undefined;
   readonly lead_d: number;
   /** Twenty equally likely dates, ascending. */
   readonly dates_d: readonly number[];
@@ -55,6 +58,8 @@ export function forecastRun(run: SkillRun): Scored[] {
     while (taken < lines.length && typedAt_ms(lines[taken] as SkillRun["lines"][number]) <= one.at_ms) {
       fresh.push(lines[taken++] as unknown as Entry);
     }
+    for (const file of fresh.flatMap(({ files }) => files ?? []))
+      ledger.addSeries(file, run.files.get(file) as string);
     if (fresh.length > 0) ledger.add(fresh);
     scored.push(scoreCase(ledger, pot, one));
   }
@@ -75,14 +80,23 @@ function scoreCase(ledger: Ledger, pot: SkillPot, one: SkillCase): Scored {
     pot: pot.plant,
     size: pot.size,
     weighings_n: pot.weighings_n,
-    habitual: pot.habitual,
-    afterMoveOrTrim:
-      (one.sinceMove_d ?? Number.POSITIVE_INFINITY) < NEAR_EVENT_d ||
-      (one.sinceTrim_d ?? Number.POSITIVE_INFINITY) < NEAR_EVENT_d,
+    inCycle_n: one.inCycle_n,
+    keeper: one.keeper,
+    afterMoveOrTrim: afterMoveOrTrim(one),
     lead_d: limit(one.lead_d),
     dates_d: (dates_ms as number[]).map((at_ms) => limit((at_ms - one.at_ms) / DAY_ms)),
     past: pastOf(ledger, plant, one.at_ms),
   };
+}
+
+/** Unwritten if either was: the one that the book knows does not tell of the other. */
+function afterMoveOrTrim(one: SkillCase): Scored["afterMoveOrTrim"] {
+  const near = [
+    { since_d: one.sinceMove_d, written: one.moveWritten },
+    { since_d: one.sinceTrim_d, written: one.trimWritten },
+  ].filter(({ since_d }) => since_d !== undefined && since_d < NEAR_EVENT_d);
+  if (near.length === 0) return undefined;
+  return near.every(({ written }) => written) ? "written" : "unwritten";
 }
 
 function pastOf(ledger: Ledger, plant: PlantId, now_ms: number): Past {

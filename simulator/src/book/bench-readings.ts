@@ -12,10 +12,10 @@ interface BenchReading {
   readonly data: Json;
 }
 
-const EVERY_d = 42;
+const SIX_WEEKS_d = 42;
 
 /**
- * Once in six weeks, in the evening, somebody reads the thermometer and sums up a week of light. Read from that day and the
+ * Once in six weeks or as often as is said, in the evening, somebody reads the thermometer and sums up a week of light. Read from that day and the
  * six before it, never from later ones. A meter is off by the same factor every time, and a little more by chance.
  *
  * @param days the days on which somebody may read
@@ -26,10 +26,11 @@ export function benchReadings(
   light: "window" | "lamp" | "sun",
   days: readonly LocalDay[],
   chance: Chance,
+  every_d = SIX_WEEKS_d,
 ): BenchReading[] {
   const meter = chance.logNormal(1, 0.15);
   return days.flatMap((day, index) => {
-    if (index % EVERY_d !== 0) return [];
+    if (index % every_d !== 0) return [];
     const at_ms = Math.round(day.midnight_ms + chance.between(0.84, 0.9) * DAY_ms);
     const seen = [Math.max(0, index - 6), index] as const;
     const dli_mol_m2_d = round(Math.max(0.1, meanLight(air, seen) * meter * chance.logNormal(1, 0.08)), 1);

@@ -1,14 +1,13 @@
+import { LOGGER_COLUMNS, loggerRows } from "../book/logger-rows.ts";
 import { byMonth, type SeriesFile, type SeriesRow, seriesFile } from "../book/series-file.ts";
 import type { BenchAir } from "../nursery/bench-air.ts";
 import { DAY_ms, dateAt, dayAfter, HOUR_ms, instantOf, type LocalDay } from "../nursery/calendar.ts";
 import type { Chance } from "../nursery/chance.ts";
-import { saturation_kPa } from "../nursery/vapour.ts";
 import { shiftedSeattle } from "../seattle.ts";
 import { BENCHES, SHELF, SITE, YARD } from "./cast.ts";
 import { grower, type Hands, type Pending } from "./setting-up.ts";
 
 const WEATHER_COLUMNS = ["rain_mm", "tMax_C", "tMin_C", "wind_m_s"] as const;
-const LOGGER_COLUMNS = ["air_C", "humidity_frac"] as const;
 
 interface SeriesParts {
   readonly pending: readonly Pending[];
@@ -45,7 +44,7 @@ export function demoSeries(
       "logger",
       SHELF,
       LOGGER_COLUMNS,
-      loggerRows(benches[SHELF] as BenchAir, first, today.midnight_ms - HOUR_ms, chance),
+      loggerRows(benches[SHELF] as BenchAir, first.midnight_ms + DAY_ms, today.midnight_ms - HOUR_ms, chance),
     ),
   ];
   const pending = parts.map(({ name, what, bench, file }, i) => {
@@ -93,26 +92,3 @@ function partsOf(
 }
 
 const daysBetween = (from: string, to: string) => Math.round((Date.parse(to) - Date.parse(from)) / DAY_ms);
-
-/** Hourly readings with the noise of a cheap sensor; now and then the battery sleeps through a night. */
-function loggerRows(air: BenchAir, first: LocalDay, until_ms: number, chance: Chance): SeriesRow[] {
-  const rows: SeriesRow[] = [];
-  let asleep_h = 0;
-  for (let i = 24; i < air.hours_n; i++) {
-    const at_ms = first.midnight_ms + i * HOUR_ms;
-    if (at_ms >= until_ms) break;
-    if (asleep_h > 0) asleep_h--;
-    else if (chance.happens(0.0015)) asleep_h = chance.whole(3, 12);
-    if (asleep_h > 0) continue;
-    const air_C = air.air_C[i] as number;
-    const humidity_frac = (air.vapour_kPa[i] as number) / saturation_kPa(air_C) + chance.normal(0, 0.012);
-    rows.push({
-      at_ms,
-      values: [
-        Number((air_C + chance.normal(0, 0.15)).toFixed(1)),
-        Number(Math.max(0.1, Math.min(0.99, humidity_frac)).toFixed(2)),
-      ],
-    });
-  }
-  return rows;
-}

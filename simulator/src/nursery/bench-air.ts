@@ -18,6 +18,17 @@ export interface BenchAir {
   readonly whims: Float64Array;
   /** Share of the rain on the rim that gets past the leaves. */
   readonly throughfall_frac: number;
+  /** Light of each spot where spots differ; the columns above are then the mean of the bench. */
+  readonly spots?: readonly SpotLight[];
+}
+
+/** Light at one spot of a bench, [hour]. */
+export interface SpotLight {
+  /** What a level meter among the crowns would read. */
+  readonly level_umol_m2_s: Float64Array;
+  /** On the mean outer leaf. */
+  readonly ppfd_umol_m2_s: Float64Array;
+  readonly absorbed_W_m2: Float64Array;
 }
 
 /** Empty hours for a builder to fill. */
@@ -42,4 +53,14 @@ export function dailyLight_mol_m2_d(air: BenchAir, day: number, light_frac: numb
   for (let i = 0; i < air.hours_n; i++)
     if (air.dayOf[i] === day) sum_umol += (air.ppfd_umol_m2_s[i] as number) * 3600;
   return (sum_umol * light_frac) / 1e6;
+}
+
+/** The same on a level meter at one spot, [day]. */
+export function spotDailyLight_mol_m2_d(air: BenchAir, spot: SpotLight, days_n: number): number[] {
+  const sums_umol = new Array<number>(days_n).fill(0);
+  for (let i = 0; i < air.hours_n; i++) {
+    const day = air.dayOf[i] as number;
+    if (day < days_n) sums_umol[day] = (sums_umol[day] ?? 0) + (spot.level_umol_m2_s[i] as number) * 3600;
+  }
+  return sums_umol.map((sum) => sum / 1e6);
 }

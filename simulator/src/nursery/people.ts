@@ -1,5 +1,3 @@
-import type { Chance } from "./chance.ts";
-
 /** How somebody looks, pours and writes. People differ more than books about plants allow for. */
 export interface Person {
   readonly key: string;
@@ -11,6 +9,11 @@ export interface Person {
   readonly wobble_frac: number;
   /** Waters every so many days whatever the pot says. */
   readonly habit_d?: number;
+  /** Waters on some days of the week whatever the pot says; whether this is one of them. `habit_d` is then not asked. */
+  readonly watersToday?: boolean;
+  /** How often somebody with a habit still leaves out a pot that is plainly wet. */
+  readonly sparesWet_frac?: number;
+  readonly eye?: Eye;
   readonly pours: "jug" | "until it runs";
   /** What lands in the pot over what they write. */
   readonly hand_frac: number;
@@ -22,23 +25,27 @@ export interface Person {
   readonly forgets_frac: number;
   /** Smallest step of their kitchen scale. */
   readonly scaleStep_g: number;
+  readonly scale?: Scale;
+  /** How often they put a weight under the wrong pot, and turn two digits round. */
+  readonly wrongPot_frac?: number;
+  readonly turnsDigits_frac?: number;
 }
 
-/** Draws a person; `habitual` people water by the calendar. */
-export function drawPerson(key: string, habitual: boolean, chance: Chance): Person {
-  return {
-    key,
-    dryAt_frac: Math.max(0.32, Math.min(0.85, chance.normal(0.58, 0.11))),
-    goesBySurface_frac: chance.between(0, 0.45),
-    wobble_frac: chance.between(0.04, 0.14),
-    ...(habitual ? { habit_d: chance.whole(3, 9) } : {}),
-    pours: chance.happens(0.5) ? "jug" : "until it runs",
-    hand_frac: chance.logNormal(1, 0.07),
-    writesWalk_frac: chance.pick([0, 0.6, 0.9, 1]),
-    writesLook_frac: chance.pick([0, 0.1, 0.4, 0.8]),
-    saysDrained_frac: chance.between(0.3, 1),
-    emptiesSaucer_frac: chance.between(0.2, 1),
-    forgets_frac: chance.pick([0, 0, 0.01, 0.03]),
-    scaleStep_g: chance.pick([1, 1, 1, 2, 5]),
-  };
+/** How somebody calls what they see; two people call one pot by different words. */
+export interface Eye {
+  /** Depletion that they see over the depletion that is, and its scatter from look to look. */
+  readonly bias_frac: number;
+  readonly scatter_frac: number;
+  /** Depletion up to which they say wet, and moist. */
+  readonly wetTo_frac: number;
+  readonly moistTo_frac: number;
+}
+
+/** A kitchen scale as it is. */
+export interface Scale {
+  /** What it shows over what lies on it. */
+  readonly gain_frac: number;
+  readonly from_ms: number;
+  /** Zero of each day: it drifts, and on some days nobody sees that a saucer is still tared or something lies on the pan. */
+  readonly zero_g: Float64Array;
 }

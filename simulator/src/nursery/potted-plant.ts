@@ -1,15 +1,9 @@
+import { type Ageing, age, renew, salt, saltOpenness_frac } from "./ageing.ts";
 import type { BenchAir } from "./bench-air.ts";
 import { HOUR_ms } from "./calendar.ts";
+import { type Growing, grow, trim, type Vigour } from "./growth.ts";
 import { type LeafTraits, leafLoss_g_m2_h, wetSurfaceLoss_g_m2_h } from "./leaf.ts";
-import {
-  available_g,
-  depletion_g,
-  dry,
-  type MediumTraits,
-  openness_frac,
-  pour,
-  rootWetness_frac,
-} from "./medium.ts";
+import { available_g, depletion_g, dry, type MediumTraits, openness_frac, pour } from "./medium.ts";
 import { opening_cm2, type PotShape } from "./pot-shape.ts";
 
 /** What does not change about a plant between two pottings. */
@@ -24,6 +18,7 @@ export interface PlantTraits {
   readonly tissue_g_m2: number;
   /** Wood and fruit that come on whatever the leaves do, g per day. */
   readonly swelling_g_d: number;
+  readonly vigour?: Vigour;
 }
 
 /** The vessel and what fills it, as filled at one potting. */
@@ -37,8 +32,23 @@ export interface Vessel {
 
 /** Something that happens to a pot whoever looks or not; all but a sip also happen in the counterfactual. */
 export type Happening =
-  | { readonly at_ms: number; readonly what: "trim"; readonly taken_frac: number }
-  | { readonly at_ms: number; readonly what: "move"; readonly bench: number; readonly light_frac: number }
+  | {
+      readonly at_ms: number;
+      readonly what: "trim";
+      readonly taken_frac: number;
+      /** Somebody wrote something from which it can be told. */
+      readonly written?: boolean;
+    }
+  | {
+      readonly at_ms: number;
+      readonly what: "move";
+      readonly bench: number;
+      readonly spot?: number;
+      readonly light_frac: number;
+      readonly written?: boolean;
+    }
+  /** Fruit picked, or grit, moss, wire and labels added (negative): weight without water or leaves. */
+  | { readonly at_ms: number; readonly what: "lightened"; readonly taken_g: number }
   | { readonly at_ms: number; readonly what: "pot"; readonly vessel: Vessel; readonly filled_frac: number }
   | { readonly at_ms: number; readonly what: "rot"; readonly rootsLeft_frac: number }
   | { readonly at_ms: number; readonly what: "sip"; readonly volume_mL: number };
@@ -49,7 +59,9 @@ export interface Pot {
   readonly plant: PlantTraits;
   vessel: Vessel;
   bench: number;
-  /** Light at this spot over light on the bench. */
+  /** Spot on a bench whose spots have light of their own. */
+  spot?: number;
+  /** Light at this spot over light on the bench, or over that of the spot where spots have their own. */
   light_frac: number;
   surface_g: number;
   root_g: number;
@@ -67,6 +79,8 @@ export interface Pot {
   readonly happenings: readonly Happening[];
   /** Day noise of this pot as factors, [day]. */
   readonly whims: Float64Array;
+  readonly growing?: Growing;
+  readonly ageing?: Ageing;
 }
 
 /** What the pot weighs without its saucer, g. */
@@ -80,11 +94,17 @@ export const potAvailable_g = (pot: Pot): number => available_g(pot.vessel.mediu
 export const potDepletion_g = (pot: Pot): number => depletion_g(pot, pot.vessel.medium);
 
 /** A pot that can be driven on without touching the first. */
-export const copyOf = (pot: Pot): Pot => ({ ...pot });
+export const copyOf = (pot: Pot): Pot => ({
+  ...pot,
+  ...(pot.growing ? { growing: { ...pot.growing } } : {}),
+  ...(pot.ageing ? { ageing: { ...pot.ageing } } : {}),
+});
 
 /** Waters a pot: what runs out fills the saucer, the rest of it is lost. */
 export function water(pot: Pot, volume_mL: number): { readonly leached_g: number } {
+  const held_g = pot.surface_g + pot.root_g;
   const leached_g = pour(pot, pot.vessel.medium, volume_mL);
+  if (pot.ageing) salt(pot.ageing, held_g, volume_mL, leached_g);
   const caught_g = Math.min(leached_g, Math.max(0, pot.vessel.saucerHolds_g - pot.saucer_g));
   pot.saucer_g += caught_g;
   pot.poured_g += volume_mL;
@@ -116,7 +136,10 @@ function hour(pot: Pot, until_ms: number, benches: readonly BenchAir[]): void {
   const end_ms = Math.min(until_ms, air.from_ms + (i + 1) * HOUR_ms);
   const to_ms = end_ms > pot.at_ms ? end_ms : until_ms;
   const step_h = (to_ms - pot.at_ms) / HOUR_ms;
+  const day = air.dayOf[i] as number;
+  if (pot.ageing && pot.ageing.day !== day) age(pot, pot.ageing, day);
   const { plant, vessel } = pot;
+  const lit = (pot.spot === undefined ? undefined : air.spots?.[pot.spot]) ?? air;
   const opening_m2 = opening_cm2(vessel.shape) / 10_000;
   const rain_mm = (air.rain_mm_h[i] as number) * step_h;
   if (rain_mm > 0) water(pot, rain_mm * opening_m2 * 1000 * air.throughfall_frac);
@@ -129,9 +152,10 @@ function hour(pot: Pot, until_ms: number, benches: readonly BenchAir[]): void {
   const vapour_kPa = air.vapour_kPa[i] as number;
   const wind_m_s = air.wind_m_s[i] as number;
   const { pressure_kPa } = air;
-  const ppfd_umol_m2_s = (air.ppfd_umol_m2_s[i] as number) * meanLight;
-  const full_W_m2 = air.absorbed_W_m2[i] as number;
-  const open = openness_frac(pot, vessel.medium) * pot.roots_frac;
+  const ppfd_umol_m2_s = (lit.ppfd_umol_m2_s[i] as number) * meanLight;
+  const full_W_m2 = lit.absorbed_W_m2[i] as number;
+  const unsalted = openness_frac(pot, vessel.medium) * pot.roots_frac;
+  const open = pot.ageing ? unsalted * saltOpenness_frac(pot, pot.ageing) : unsalted;
   // Written out instead of spread: this is the innermost loop of every run.
   const atLeaf = {
     air_C,
@@ -146,47 +170,29 @@ function hour(pot: Pot, until_ms: number, benches: readonly BenchAir[]): void {
   const absorbed_W_m2 = full_W_m2 * light * (1 - cover_frac + cover_frac * Math.exp(-shade));
   const atMedium = { air_C, vapour_kPa, wind_m_s, pressure_kPa, ppfd_umol_m2_s: 0, absorbed_W_m2 };
   const surfaceLoss_g_h = opening_m2 * wetSurfaceLoss_g_m2_h(atMedium, Math.sqrt(opening_m2));
-  const whim = (pot.whims[air.dayOf[i] as number] ?? 1) * (air.whims[air.dayOf[i] as number] ?? 1);
+  const whim = (pot.whims[day] ?? 1) * (air.whims[day] ?? 1);
   const flow = dry(pot, vessel.medium, surfaceLoss_g_h * whim, leafLoss_g_h * whim, step_h);
   pot.evaporated_g += flow.evaporated_g;
   pot.drunk_g += flow.drunk_g;
-  grow(pot, ppfd_umol_m2_s, air_C, open, step_h);
+  grow(pot, ppfd_umol_m2_s, (lit.ppfd_umol_m2_s[i] as number) * light, air_C, open, step_h);
   pot.at_ms = to_ms;
-}
-
-function grow(pot: Pot, ppfd_umol_m2_s: number, air_C: number, open: number, step_h: number): void {
-  const { plant } = pot;
-  const light = ppfd_umol_m2_s / (ppfd_umol_m2_s + 200);
-  const warmth = Math.max(0, Math.min(1, (air_C - 10) / 14));
-  const room = 1 - pot.leafArea_m2 / plant.leafAreaMax_m2;
-  const grown_m2 =
-    pot.leafArea_m2 * plant.growth_frac_d * 2 * light * warmth * open * Math.max(0, room) * (step_h / 24);
-  pot.leafArea_m2 += grown_m2;
-  pot.fresh_g += grown_m2 * plant.tissue_g_m2 + plant.swelling_g_d * warmth * open * (step_h / 24);
-  // A plant that hangs for days drops leaves: a sixth of them a day.
-  if (rootWetness_frac(pot, pot.vessel.medium) < 0.01) {
-    const dropped_m2 = pot.leafArea_m2 * Math.min(1, (step_h / 24) * 0.16);
-    pot.leafArea_m2 -= dropped_m2;
-    pot.fresh_g -= dropped_m2 * plant.tissue_g_m2 * 0.5;
-  }
 }
 
 function happen(pot: Pot, happening: Happening, sips: boolean): void {
   switch (happening.what) {
-    case "trim": {
-      const taken_m2 = pot.leafArea_m2 * happening.taken_frac;
-      pot.leafArea_m2 -= taken_m2;
-      pot.fresh_g -= taken_m2 * pot.plant.tissue_g_m2;
+    case "trim":
+      trim(pot, happening.taken_frac);
       return;
-    }
     case "move":
       pot.bench = happening.bench;
+      if (happening.spot !== undefined) pot.spot = happening.spot;
       pot.light_frac = happening.light_frac;
       return;
     case "pot": {
       const { medium } = happening.vessel;
       const held_g = pot.surface_g + pot.root_g + pot.saucer_g;
       pot.vessel = happening.vessel;
+      if (pot.ageing) renew(pot.ageing, medium);
       pot.surface_g =
         medium.surfaceDry_g + (medium.surfaceFull_g - medium.surfaceDry_g) * happening.filled_frac;
       pot.root_g = medium.rootWilt_g + (medium.rootFull_g - medium.rootWilt_g) * happening.filled_frac;
@@ -196,6 +202,10 @@ function happen(pot: Pot, happening: Happening, sips: boolean): void {
       pot.poured_g += pot.surface_g + pot.root_g;
       return;
     }
+    case "lightened":
+      // However many fruits were picked, the tree still stands.
+      pot.fresh_g -= Math.min(happening.taken_g, 0.4 * pot.fresh_g);
+      return;
     case "rot":
       pot.roots_frac *= happening.rootsLeft_frac;
       return;

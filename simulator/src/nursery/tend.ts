@@ -2,7 +2,7 @@ import { DAY_ms } from "./calendar.ts";
 import type { Chance } from "./chance.ts";
 import { openness_frac, surfaceWetness_frac } from "./medium.ts";
 import type { Look, Note, Said } from "./notes.ts";
-import type { Person } from "./people.ts";
+import type { Eye, Person, Scale } from "./people.ts";
 import { emptySaucer, type Pot, potAvailable_g, potDepletion_g, water, weight_g } from "./potted-plant.ts";
 
 /** A pot with what people have got used to doing with it. */
@@ -17,6 +17,8 @@ export interface Tended {
   weighAt_ms: number[];
   watered_ms: number;
   interval_d: number;
+  /** By how much hands and eyes are wrong about this very pot: nobody has learned its full weight. */
+  readonly misfelt_frac?: number;
   readonly from_ms: number;
   until_ms: number;
 }
@@ -56,7 +58,7 @@ export function tend(
     return;
   }
   if (!wants) {
-    if (chance.happens(person.writesLook_frac * 0.25)) write(stillWet(depletion_frac, chance));
+    if (chance.happens(person.writesLook_frac * 0.25)) write(stillWet(depletion_frac, person.eye, chance));
     return;
   }
   const forgets = chance.happens(person.forgets_frac);
@@ -97,12 +99,24 @@ function wantsWater(
   chance: Chance,
 ): boolean {
   const { pot } = tended;
-  if (person.habit_d !== undefined) return at_ms - tended.watered_ms > (person.habit_d - 0.5) * DAY_ms;
-  const lifted_frac = potDepletion_g(pot) / potAvailable_g(pot);
+  if (person.watersToday !== undefined || person.habit_d !== undefined) {
+    const gone_frac = potDepletion_g(pot) / potAvailable_g(pot);
+    // Even who goes by the calendar sees a tree that hangs.
+    if (person.eye && hanging && gone_frac > 0.5) return true;
+    if (!habitSays(tended, person, at_ms)) return false;
+    return !(gone_frac < 0.12 && person.sparesWet_frac && chance.happens(person.sparesWet_frac));
+  }
+  const lifted_frac = potDepletion_g(pot) / potAvailable_g(pot) + (tended.misfelt_frac ?? 0);
   const seen_frac = 1 - surfaceWetness_frac(pot, pot.vessel.medium);
   const felt_frac = person.goesBySurface_frac * seen_frac + (1 - person.goesBySurface_frac) * lifted_frac;
   if (hanging && felt_frac > 0.4) return true;
   return felt_frac + chance.normal(0, person.wobble_frac) > person.dryAt_frac;
+}
+
+function habitSays(tended: Tended, person: Person, at_ms: number): boolean {
+  const since_d = (at_ms - tended.watered_ms) / DAY_ms;
+  if (person.watersToday !== undefined) return person.watersToday && since_d > 0.5;
+  return since_d > (person.habit_d ?? 0) - 0.5;
 }
 
 /** Pours as this person pours; what is written differs from what landed. */
@@ -150,12 +164,29 @@ export function readScale(
   state: "as found" | "just drained",
   chance: Chance,
 ): number {
-  const wrong = neighbour !== undefined && chance.happens(WRONG_POT_frac);
+  const wrong = neighbour !== undefined && chance.happens(person.wrongPot_frac ?? WRONG_POT_frac);
   const on = wrong ? neighbour : pot;
   const saucer_g = chance.happens(SAUCER_ON_frac) ? Math.max(on.saucer_g, chance.between(15, 60)) : 0;
   const dripping_g = state === "just drained" ? -Math.log(1 - chance.uniform()) * 0.006 * weight_g(on) : 0;
-  const shown_g = weight_g(on) + saucer_g + dripping_g + chance.normal(0, 0.8);
-  return Math.max(1, Math.round(shown_g / person.scaleStep_g) * person.scaleStep_g);
+  const lies_g = weight_g(on) + saucer_g + dripping_g + chance.normal(0, 0.8);
+  const shown_g = person.scale ? lies_g * person.scale.gain_frac + zeroOf_g(person.scale, pot.at_ms) : lies_g;
+  const read_g = Math.max(1, Math.round(shown_g / person.scaleStep_g) * person.scaleStep_g);
+  if (!person.turnsDigits_frac || !chance.happens(person.turnsDigits_frac)) return read_g;
+  return turned(read_g, chance);
+}
+
+function zeroOf_g(scale: Scale, at_ms: number): number {
+  const day = Math.max(0, Math.floor((at_ms - scale.from_ms) / DAY_ms));
+  return scale.zero_g[Math.min(day, scale.zero_g.length - 1)] ?? 0;
+}
+
+/** Two neighbouring digits change places. */
+function turned(read_g: number, chance: Chance): number {
+  const digits = [...String(read_g)];
+  const at = chance.whole(0, Math.max(0, digits.length - 2));
+  const [first = "", second = ""] = [digits[at], digits[at + 1]];
+  digits.splice(at, 2, second, first);
+  return Math.max(1, Number(digits.join("")));
 }
 
 function whyDry(hanging: boolean, person: Person, chance: Chance): Look {
@@ -163,8 +194,13 @@ function whyDry(hanging: boolean, person: Person, chance: Chance): Look {
   return chance.happens(person.goesBySurface_frac + 0.3) ? "dry" : "light";
 }
 
-function stillWet(depletion_frac: number, chance: Chance): Said {
-  if (depletion_frac < 0.15) return { what: "looked", look: "wet", yes: true };
-  if (depletion_frac < 0.45 && chance.happens(0.5)) return { what: "looked", look: "moist", yes: true };
+/** What somebody says of a pot that they leave as it is. */
+function stillWet(depletion_frac: number, eye: Eye | undefined, chance: Chance): Said {
+  const seen_frac = eye
+    ? depletion_frac + eye.bias_frac + chance.normal(0, eye.scatter_frac)
+    : depletion_frac;
+  if (seen_frac < (eye?.wetTo_frac ?? 0.15)) return { what: "looked", look: "wet", yes: true };
+  if (seen_frac < (eye?.moistTo_frac ?? 0.45) && chance.happens(0.5))
+    return { what: "looked", look: "moist", yes: true };
   return { what: "looked", look: chance.happens(0.5) ? "dry" : "light", yes: false };
 }
