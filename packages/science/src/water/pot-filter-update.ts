@@ -65,13 +65,16 @@ export function conditioned(
   const shift = (known.mean - expected.mean) / expected.variance;
   const shrink = (known.variance - expected.variance) / expected.variance ** 2;
   const considered = seen.considered ?? [];
+  const { gain } = expected;
+  // The upper triangle lies by rows, so its places are simply counted: every look, pour and weight goes through here.
+  let at = STATES_n;
   for (let row = 0; row < STATES_n; row++) {
-    const rowGain = expected.gain[row] as number;
-    if (!considered.includes(row)) next[row] = (next[row] as number) + rowGain * shift;
-    for (let column = row; column < STATES_n; column++) {
-      if (considered.includes(row) && considered.includes(column)) continue;
-      const at = covarianceIndex(row, column);
-      next[at] = (next[at] as number) + rowGain * (expected.gain[column] as number) * shrink;
+    const rowGain = gain[row] as number;
+    const rowStays = considered.includes(row);
+    if (!rowStays) next[row] = (next[row] as number) + rowGain * shift;
+    for (let column = row; column < STATES_n; column++, at++) {
+      if (rowStays && considered.includes(column)) continue;
+      next[at] = (next[at] as number) + rowGain * (gain[column] as number) * shrink;
     }
   }
   tidy(next);
