@@ -2,6 +2,7 @@ import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
 import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
 import { temperatureCatalogue } from "../growth/catalogue-temperature.ts";
+import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
@@ -22,6 +23,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...skyCatalogue,
   ...windowCatalogue,
   ...lampCatalogue,
+  ...crownCatalogue,
   ...referenceEtCatalogue,
   ...plantCatalogue,
   ...potCatalogue,

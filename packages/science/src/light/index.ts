@@ -38,6 +38,7 @@ export {
   lampsPlanes,
   lampUtilisation_frac,
 } from "./lamps.ts";
+export { lightCaught_mol_d } from "./light-caught.ts";
 export { type PlaneLight, paneLight } from "./pane-light.ts";
 export {
   type LightPlane,

@@ -87,6 +87,13 @@ export const sources = {
     place: "PLoS ONE 9(6) e99010",
     seen: "abstract",
   },
+  MonsiSaeki1953: {
+    authors: "Monsi M, Saeki T",
+    year: 1953,
+    title: "Über den Lichtfaktor in den Pflanzengesellschaften und seine Bedeutung für die Stoffproduktion",
+    place: "Japanese Journal of Botany 14",
+    seen: "from memory",
+  },
   Runkle2018: {
     authors: "Runkle E",
     year: 2018,
