@@ -199,7 +199,8 @@ function drawMarks(plot: uPlot, chart: Fan, now_ms: number, nowWord: string, ink
     ctx.lineTo(at, base - TICK_px * ratio);
   }
   ctx.stroke();
+  ctx.textBaseline = "bottom";
   for (const { x: at, letter, row_n } of lettersLaid(events, LETTER_px * ratio))
-    ctx.fillText(letter, at, base - (TICK_px + 2 + row_n * LETTER_px) * ratio);
+    ctx.fillText(letter, at, base - (TICK_px + row_n * LETTER_px) * ratio);
   ctx.restore();
 }

@@ -140,11 +140,7 @@ export function RoundScreen() {
               </Key>
             ))}
           </KeyRow>
-          {round.overSaid && (
-            <p className="serif" role="status">
-              {round.overSaid}
-            </p>
-          )}
+          {round.overSaid && <p className="serif">{round.overSaid}</p>}
         </div>
       )}
       {round.tasks_n > 0 && (
