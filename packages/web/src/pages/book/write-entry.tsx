@@ -1,7 +1,7 @@
 import type { Json } from "@sillwood/bench/book";
 import type { Draft } from "@sillwood/bench/round";
 import { useEffect, useState } from "react";
-import { useLocation, useParams } from "wouter";
+import { useLocation, useParams, useSearchParams } from "wouter";
 import { zoneOf } from "../../device/settings.ts";
 import { nowMs } from "../../engine/clock.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
@@ -15,6 +15,7 @@ import { EntryForm, type FormData, isWhole } from "../fields/entry-form.tsx";
 import type { KindShape } from "../fields/form-shape.ts";
 import { useBroken } from "../fields/use-broken.ts";
 import type { HouseFacts, SaidDoubt } from "../questions.ts";
+import { filledFrom } from "../reckoner/fits.ts";
 import styles from "./book.module.css";
 import { DoubtKeys } from "./doubt-keys.tsx";
 import { KindList } from "./kind-list.tsx";
@@ -30,6 +31,7 @@ const NEW_IDS: Readonly<Record<string, string>> = { "batch.split": "into" };
 export function WriteEntry() {
   const { kind, on } = useParams();
   const { write: words } = useWords();
+  const [search] = useSearchParams();
   const { value: shape, error } = useAsk("shape", { kind: kind ?? "" });
   if (kind === undefined || kind === "-") return <KindList on={on} />;
   if (!shape)
@@ -38,7 +40,8 @@ export function WriteEntry() {
         {shape === null ? <p className="serif">{words.noSuchKind}</p> : <ReadingNote error={error} />}
       </Frame>
     );
-  return <Values key={`${kind} ${on}`} shape={shape} given={on ? on.split(",") : []} />;
+  const filled = filledFrom(search, shape.fields);
+  return <Values key={`${kind} ${on}`} shape={shape} given={on ? on.split(",") : []} filled={filled} />;
 }
 
 /** What the house says now of itself: one changes a value of it, not all. */
@@ -49,7 +52,14 @@ function standing(kind: string, { site, habits }: HouseFacts): FormData | undefi
   return written;
 }
 
-function Values({ shape, given }: { readonly shape: KindShape; readonly given: readonly string[] }) {
+interface ValuesProps {
+  readonly shape: KindShape;
+  readonly given: readonly string[];
+  /** Values that somebody brings along, such as a result of the Reckoner. */
+  readonly filled: FormData;
+}
+
+function Values({ shape, given, filled }: ValuesProps) {
   const { write: words, fields } = useWords();
   const engine = useEngine();
   const settings = useSettings();
@@ -58,7 +68,7 @@ function Values({ shape, given }: { readonly shape: KindShape; readonly given: r
   const { value: house } = useAsk("house", {});
   const [on, setOn] = useState(given);
   const [isChoosing, setChoosing] = useState(given.length === 0);
-  const [data, setData] = useState<FormData>({});
+  const [data, setData] = useState<FormData>(filled);
   const [when, setWhen] = useState<When>(NOW);
   const [photos, setPhotos] = useState<readonly string[]>([]);
   const [busy, setBusy] = useState(false);

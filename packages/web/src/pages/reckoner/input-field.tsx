@@ -73,6 +73,7 @@ export function InputField({ input, given, offers, onGive, onBroken, trouble }: 
           onChoose={(value) => onGive(typed(value === "yes"))}
         />
       )}
+      <RangeLine input={input} />
       {!given && isEmpty && input.kind !== "choice" && <UsualLine input={input} />}
       {given && given.from !== words.typed && <p className={styles["from"]}>{given.from}</p>}
       {fitting.length > 0 && (
@@ -96,6 +97,22 @@ const offered = ({ what, value, unit }: Taking) => `${what}: ${Number(value.toPr
 
 /** Lengths in cm go into sums in cm only: the catalogue's own unit decides. */
 const sameUnit = (a: string, b: string) => a === b || (a === "mol/m²/d" && b.startsWith("mol/m²"));
+
+/** What is accepted, so that nobody has to find it out by a refusal. */
+function RangeLine({ input }: { readonly input: ScienceInput }) {
+  const { reckoner: words } = useWords();
+  const { units } = useSettings();
+  const say = useSay();
+  if (input.kind !== "number" && input.kind !== "numbers") return null;
+  const unit = shownUnit(input.unit, units);
+  const said = (value: number) => say.number(unit.shown(value), unit.digits_n);
+  const range = words.range(
+    Number.isFinite(input.min) ? said(input.min) : undefined,
+    Number.isFinite(input.max) ? said(input.max) : undefined,
+    unit.symbol,
+  );
+  return range === "" ? null : <p className={styles["from"]}>{range}</p>;
+}
 
 /** What stands in for an empty field, and that it is our guess. */
 function UsualLine({ input }: { readonly input: ScienceInput }) {

@@ -1,6 +1,7 @@
 import { catalogue } from "@sillwood/science/catalogue";
 import { describe, expect, it } from "vitest";
 import { findSums, readNumbers, reckon } from "./reckon.ts";
+import { sumName } from "./sum-name.ts";
 
 const sum = (name: string) => {
   const found = catalogue.find((one) => one.name === name);
@@ -36,6 +37,8 @@ describe("finding and reading", () => {
   it("finds by words of the sum and of what goes in", () => {
     expect(findSums(catalogue, "dew point").map(({ name }) => name)).toContain("dewPoint_C");
     expect(findSums(catalogue, "no such words at all")).toEqual([]);
+    const german = (name: string) => sumName(name, "de");
+    expect(findSums(catalogue, "taupunkt", german).map(({ name }) => name)).toContain("dewPoint_C");
   });
   it("reads lists with semicolons, spaces and commas", () => {
     expect(readNumbers("1; 2.5 3")).toEqual([1, 2.5, 3]);

@@ -51,12 +51,16 @@ export function reckon(sum: ScienceFunction, given: AllGiven): Reckoned {
   }
 }
 
-/** Functions whose words hold everything that was typed. */
-export function findSums(all: readonly ScienceFunction[], wanted: string): readonly ScienceFunction[] {
+/** Functions whose words hold everything that was typed; `called` is their name in the person's language. */
+export function findSums(
+  all: readonly ScienceFunction[],
+  wanted: string,
+  called: (name: string) => string = (name) => name,
+): readonly ScienceFunction[] {
   const parts = wanted.toLocaleLowerCase().split(/\s+/).filter(Boolean);
   return all.filter(({ name, what, field, inputs }) => {
     const text =
-      `${name} ${what} ${field} ${inputs.map((input) => input.what).join(" ")}`.toLocaleLowerCase();
+      `${name} ${called(name)} ${what} ${field} ${inputs.map((input) => input.what).join(" ")}`.toLocaleLowerCase();
     return parts.every((part) => text.includes(part));
   });
 }

@@ -21,11 +21,11 @@ const FIND = "find-a-sum";
 export function Reckoner() {
   const { reckoner: words } = useWords();
   const { sums, error } = useCatalogue();
-  const { units } = useSettings();
+  const { units, language } = useSettings();
   const [find, setFind] = useState("");
   const [, go] = useLocation();
   useKeys({ "/": () => document.getElementById(FIND)?.focus() });
-  const found = sums && findSums(sums, find);
+  const found = sums && findSums(sums, find, (name) => sumName(name, language));
   const fields = [...new Set(found?.map(({ field }) => field) ?? [])];
   return (
     <Frame
@@ -52,7 +52,7 @@ export function Reckoner() {
                   ?.filter((sum) => sum.field === field)
                   .map((sum) => (
                     <Row key={sum.name} onOpen={() => go(`/reckon/${sum.name}`)}>
-                      <span className={styles["sum"]}>{sumName(sum.name)}</span>
+                      <span className={styles["sum"]}>{sumName(sum.name, language)}</span>
                       <span className={styles["what"]}>{sum.what}</span>
                     </Row>
                   ))}

@@ -35,7 +35,10 @@ export function partsSaid(
           : Array.isArray(value)
             ? (value as readonly number[]).map(one).join("; ")
             : String(value);
-    return { name: sumName(name), said: `${text}${shown.symbol ? `\u202f${shown.symbol}` : ""}` };
+    return {
+      name: sumName(name, say.language),
+      said: `${text}${shown.symbol ? `\u202f${shown.symbol}` : ""}`,
+    };
   });
 }
 

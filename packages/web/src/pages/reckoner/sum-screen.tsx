@@ -1,17 +1,23 @@
 import type { PlantId } from "@sillwood/bench/book";
+import type { Say, UnitSystem } from "@sillwood/bench/words";
 import type { ScienceFunction } from "@sillwood/science/catalogue";
 import { useEffect, useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { changeSettings } from "../../device/settings.ts";
 import { useAsk } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
+import { Ledger, Row } from "../../parts/ledger.tsx";
+import { Slip } from "../../parts/slip.tsx";
+import { useSlip } from "../../parts/use-slip.ts";
 import { Frame } from "../../shell/frame.tsx";
 import { sayLast } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay, useSettings } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import { SelectField } from "../fields/select-field.tsx";
+import { shownUnit } from "../fields/shown-unit.ts";
 import { useBroken } from "../fields/use-broken.ts";
+import { fitsOf, pathOf } from "./fits.ts";
 import { InputField } from "./input-field.tsx";
 import { type AllGiven, type Reckoned, reckon } from "./reckon.ts";
 import styles from "./reckoner.module.css";
@@ -43,7 +49,7 @@ export function SumScreen() {
 }
 
 function Sheet({ sum }: { readonly sum: ScienceFunction }) {
-  const { reckoner: words } = useWords();
+  const { reckoner: words, fields } = useWords();
   const { units } = useSettings();
   const say = useSay();
   const [, go] = useLocation();
@@ -52,6 +58,8 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
   const { broken, onBroken } = useBroken();
   const [plant, setPlant] = useState<PlantId>();
   const { value: things } = useAsk("things", {});
+  const { value: kinds } = useAsk("kinds", {});
+  const slip = useSlip();
   const { value: takings } = useAsk("takings", { plant: plant ?? ("" as PlantId) });
   // What the plant has under the very name of an input goes in at once; the rest can be taken by hand.
   useEffect(() => {
@@ -67,7 +75,7 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
 
   // A refused value must not be covered up by the usual one.
   const out: Reckoned = broken.size > 0 ? { problem: words.putRight } : reckon(sum, given);
-  const title = sumName(sum.name);
+  const title = sumName(sum.name, say.language);
   const lines = "fields" in out ? partsSaid(out.fields, units, say, words) : [];
   const said = lines.map(({ said: one }) => one).join("; ");
   const keep = () => {
@@ -85,6 +93,13 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
     ]);
     sayLast({ text: words.onTape(said), undo: () => setTape(tape) });
   };
+  const copy = () => {
+    void navigator.clipboard?.writeText(said);
+    sayLast({ text: words.copied(said) });
+  };
+  const fits = "fields" in out ? fitsOf(out.fields, kinds ?? []) : [];
+  // What no entry counts is carried by hand.
+  const carry = () => (fits.length > 0 ? slip.open() : copy());
   const offers = [
     ...(takings ?? []),
     ...tape.flatMap(({ title: what, value, unit, origin }, i) =>
@@ -103,14 +118,11 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
             <Key onPress={() => changeSettings({ units: units === "us" ? "metric" : "us" })}>
               {words.units(units === "us" ? words.us : words.metric)}
             </Key>
-            <Key
-              shut={lines.length === 0}
-              onPress={() => {
-                void navigator.clipboard?.writeText(said);
-                sayLast({ text: words.copied(said) });
-              }}
-            >
+            <Key shut={lines.length === 0} onPress={copy}>
               {words.copy}
+            </Key>
+            <Key shut={lines.length === 0} onPress={carry}>
+              {words.use}
             </Key>
             <Key onPress={() => go("/reckon")}>{words.another}</Key>
           </KeyRow>
@@ -149,6 +161,35 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
         </div>
         <Tape />
       </div>
+      <Slip slip={slip} title={words.whereTo}>
+        <Ledger label={words.whereTo}>
+          {fits.map((fit) => (
+            <Row key={`${fit.kind} ${fit.field.key} ${fit.part}`} onOpen={() => go(pathOf(fit, plant))}>
+              {words.goesTo(
+                fields.kinds[fit.kind] ?? fit.kind,
+                fields.names[fit.field.key] ?? fit.field.what,
+                inUnit(fit.value, fit.field.unit, units, say),
+              )}
+              {lines.length > 1 && ` (${sumName(fit.part, say.language)})`}
+            </Row>
+          ))}
+        </Ledger>
+        <KeyRow>
+          <Key
+            onPress={() => {
+              slip.close();
+              copy();
+            }}
+          >
+            {words.copy}
+          </Key>
+        </KeyRow>
+      </Slip>
     </Frame>
   );
+}
+
+function inUnit(value: number, unit: string, units: UnitSystem, say: Say): string {
+  const shown = shownUnit(unit, units);
+  return `${say.number(shown.shown(value), shown.digits_n)}\u202f${shown.symbol}`;
 }

@@ -35,6 +35,17 @@ export const reckoner: Words["reckoner"] = {
   from: (source) => `Aus: ${source}`,
   copy: "Kopieren",
   copied: (said) => `kopiert: ${said}`,
+  use: "Verwenden",
+  whereTo: "Wohin gehört es?",
+  goesTo: (kind, what, said) => `${kind}, ${what}: ${said}`,
+  range: (min, max, unit) =>
+    min !== undefined && max !== undefined
+      ? `von ${min} bis ${max} ${unit}`.trim()
+      : min !== undefined
+        ? `ab ${min} ${unit}`.trim()
+        : max !== undefined
+          ? `bis ${max} ${unit}`.trim()
+          : "",
   another: "Andere Rechnung",
   keep: "AUF DEN STREIFEN",
   onTape: (said) => `auf dem Streifen: ${said}`,

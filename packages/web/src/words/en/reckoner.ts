@@ -34,6 +34,17 @@ export const reckoner = {
   from: (source: string) => `From: ${source}`,
   copy: "Copy",
   copied: (said: string) => `copied ${said}`,
+  use: "Use it",
+  whereTo: "Where does it belong?",
+  goesTo: (kind: string, what: string, said: string) => `${kind}, ${what}: ${said}`,
+  range: (min: string | undefined, max: string | undefined, unit: string) =>
+    min !== undefined && max !== undefined
+      ? `from ${min} to ${max} ${unit}`.trim()
+      : min !== undefined
+        ? `${[min, unit].filter(Boolean).join(" ")} and more`
+        : max !== undefined
+          ? `up to ${max} ${unit}`.trim()
+          : "",
   another: "Another sum",
   keep: "KEEP ON THE TAPE",
   onTape: (said: string) => `on the tape: ${said}`,
