@@ -12,6 +12,7 @@ import type { DrawnPot } from "./draw-pots.ts";
 import type { DrawnRun } from "./draw-run.ts";
 import { instrumentEntries } from "./instruments.ts";
 import { facesAsTold_deg, type KnownLight, knownLight } from "./known-light.ts";
+import { lightEntries } from "./light-entries.ts";
 
 const HABITS = ["thin", "fat", "lantern", "tiny", "unknown"] as const;
 const BENCHES = ["sill", "shelf"] as const;
@@ -79,6 +80,9 @@ export function bookOfRun(run: DrawnRun, started: readonly Pot[], notes: readonl
           ),
         ]
       : []),
+    ...lightEntries(run, known, chance.under("told")).map(({ kind, bench, spot, data, at_ms }) =>
+      byGrower(kind, [spot === undefined ? names.bench(bench) : names.spot(bench, spot)], data, at_ms),
+    ),
     ...instruments.entries.map(({ kind, bench, data, at_ms, files }) => ({
       ...byGrower(kind, [names.bench(bench)], data, at_ms),
       ...(files ? { files } : {}),
