@@ -183,6 +183,21 @@ describe("places where a book can't be", () => {
     truncateSync(path, readFileSync(path).length / 2);
     await expect(openSqlite({ path })).rejects.toMatchObject({ fault: "damaged" });
   });
+
+  it("a page overwritten while the book was closed is found by verification, and after a crash before the start", async () => {
+    const path = join(folder, "overwritten.sillwood");
+    const store = await openSqlite({ path });
+    await store.append({ entries: someEntries(6, 400), redacted: [] });
+    await store.close();
+    const bytes = readFileSync(path);
+    bytes.fill(0x55, bytes.length - 3 * 4096, bytes.length - 2 * 4096);
+    writeFileSync(path, bytes);
+    const opened = await openSqlite({ path });
+    await expect(opened.verify("next")).rejects.toMatchObject({ fault: "damaged" });
+    await opened.close();
+    writeFileSync(`${path}-wal`, "");
+    await expect(openSqlite({ path })).rejects.toMatchObject({ fault: "damaged" });
+  });
 });
 
 describe("redaction", () => {

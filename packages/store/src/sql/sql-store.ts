@@ -16,6 +16,8 @@ export interface SqlEngine {
   readonly bytes: FileBytes;
   append(batch: AppendBatch): Promise<AppendResult> | AppendResult;
   texts(): AsyncIterable<readonly string[]>;
+  /** Goes through the file below the entries, where there is one; throws StoreError "damaged". */
+  assertSound?(): void;
   /** Copies the whole database into a folder; paths of what it wrote. */
   copyInto(folder: string): Promise<readonly string[]>;
   close(): Promise<void>;
@@ -31,6 +33,7 @@ export function sqlStore(engine: SqlEngine): EntryStore {
   const files = fileStore(fileRows(engine), engine.bytes, ask);
 
   async function verify(part: "all" | "next"): Promise<VerifyReport> {
+    await ask(async () => engine.assertSound?.());
     const months = await ask(() => monthsOf(db, book));
     const chosen = part === "all" ? months : await nextMonth(months);
     const reports: MonthReport[] = [];

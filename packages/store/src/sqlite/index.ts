@@ -12,7 +12,7 @@ import { sqlStore } from "../sql/sql-store.ts";
 import type { Tables } from "../sql/tables.ts";
 import { takeWriterLock } from "../sql/writer-lock.ts";
 import { sqliteAppend } from "./append.ts";
-import { openChecked } from "./open-checked.ts";
+import { assertSound, openChecked } from "./open-checked.ts";
 import { sqliteTexts } from "./texts.ts";
 
 export { assertDurable, openChecked, refuseOldSqlite, SQLITE_LEAST } from "./open-checked.ts";
@@ -48,6 +48,7 @@ export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
       bytes: diskBytes(`${path}-files`),
       append: sqliteAppend(sqlite, book, lock.holder),
       texts: () => sqliteTexts(sqlite, book),
+      assertSound: () => assertSound(sqlite),
       copyInto: (folder) => copyInto(sqlite, folder),
       async close() {
         await lock.release();
