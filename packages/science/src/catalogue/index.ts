@@ -4,6 +4,7 @@ import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
 import { temperatureCatalogue } from "../growth/catalogue-temperature.ts";
 import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
+import { lightReadingCatalogue } from "../light/catalogue-readings.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
@@ -23,6 +24,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...skyCatalogue,
   ...windowCatalogue,
   ...lampCatalogue,
+  ...lightReadingCatalogue,
   ...crownCatalogue,
   ...referenceEtCatalogue,
   ...plantCatalogue,

@@ -73,3 +73,57 @@ export const lightAssumptions = [
     kind: "published",
   },
 ] as const satisfies readonly Assumption[];
+
+/** The numbers of the leaf curve, from memory; all adjustable, all shown. */
+export const leafAssumptions = [
+  {
+    key: "quantumYield",
+    what: "carbon dioxide taken up per photon in dim light",
+    value: 0.05,
+    unit: "",
+    min: 0.02,
+    max: 0.09,
+    source: "from memory",
+    kind: "assumed",
+  },
+  {
+    key: "curvature",
+    what: "how sharply the light curve of a leaf bends",
+    value: 0.7,
+    unit: "",
+    min: 0.1,
+    max: 0.99,
+    source: "from memory",
+    kind: "assumed",
+  },
+  {
+    key: "photosynthesisMax_umol_m2_s",
+    what: "greatest rate of a pepper leaf before respiration",
+    value: 15,
+    unit: "µmol m⁻² s⁻¹",
+    min: 5,
+    max: 35,
+    source: "from memory: 10 to 20; measured net 3.6 to 16.3 (Erwin2019)",
+    kind: "assumed",
+  },
+  {
+    key: "respiration_umol_m2_s",
+    what: "respiration of a leaf in the dark",
+    value: 1,
+    unit: "µmol m⁻² s⁻¹",
+    min: 0,
+    max: 4,
+    source: "from memory",
+    kind: "assumed",
+  },
+  {
+    key: "creditedMost_umol_m2_s",
+    what: "light of a moment above which more only heats",
+    value: 1000,
+    unit: "µmol m⁻² s⁻¹",
+    min: 100,
+    max: 3000,
+    source: "our assumption",
+    kind: "assumed",
+  },
+] as const satisfies readonly Assumption[];

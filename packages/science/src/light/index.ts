@@ -1,4 +1,16 @@
-export { lightAssumptions } from "./assumptions.ts";
+export { leafAssumptions, lightAssumptions } from "./assumptions.ts";
+export { meterGain, overcastShare_frac, type SpotCalibration, spotCalibration } from "./calibration.ts";
+export { bestTurn_n, lightAfterTurns_mol_m2, oneSidedness } from "./crown.ts";
+export {
+  combinedError,
+  type ErrorBudget,
+  type ErrorTerm,
+  errorBudget,
+  type LightErrorName,
+  lightErrors_frac,
+  windowErrors,
+} from "./error-budget.ts";
+export { eyeSensitivity } from "./eye-sensitivity.ts";
 export {
   diffuseTransmittance_frac,
   type Glazing,
@@ -38,7 +50,35 @@ export {
   lampsPlanes,
   lampUtilisation_frac,
 } from "./lamps.ts";
+export {
+  compensationLight_umol_m2_s,
+  creditedLight_umol_m2_s,
+  leafPhotosynthesis_umol_m2_s,
+} from "./leaf.ts";
 export { lightCaught_mol_d } from "./light-caught.ts";
+export { type LightSource, lightSourceRatios, standardSpectra } from "./light-sources.ts";
+export {
+  dailyLight_mol_m2_d,
+  fluxFromLumens_umol_s,
+  lightOfSpectrum,
+  lightOfSteps_mol_m2_d,
+  luxFromPpfd_lx,
+  photonsOfDaylight_mol_MJ,
+  ppfdFromLux_umol_m2_s,
+} from "./light-units.ts";
+export { meterErrors_frac, screenFlatTop, screenLightReading } from "./meters.ts";
+export {
+  dayBegins_umol_m2_s,
+  dayLengthCap,
+  dayLengthCaps,
+  type LightStage,
+  lightNeedError_frac,
+  lightNeeds,
+  lightVerdict,
+  publishedDayLengths,
+  yieldPerLight,
+} from "./needs.ts";
+export { openSkyViews } from "./open-sky.ts";
 export { type PlaneLight, paneLight } from "./pane-light.ts";
 export {
   type LightPlane,
@@ -56,6 +96,7 @@ export {
   uprightOverLevel_frac,
   wallCornerFactor_frac,
 } from "./view-factor.ts";
+export { windowBand } from "./window-band.ts";
 export {
   type PlaneDay,
   type WindowDays,
