@@ -52,6 +52,21 @@ export function casesOf(ledger: Ledger, plants: readonly PlantId[]): readonly Ca
   );
 }
 
+/** When the oldest cycle began of which anybody knows what came: earlier forecasts can't be judged. */
+export function firstBegin_ms(ledger: Ledger, plants: readonly PlantId[]): number {
+  let first_ms = Number.POSITIVE_INFINITY;
+  for (const plant of plants) {
+    const state = ledger.lastState(plant);
+    if (!state) continue;
+    const sight = ledger.runner().sight(state);
+    ledger.crafts.forEach((craft, craft_n) => {
+      for (const { from_ms } of craft.came?.(state.slices[craft_n], sight).cycles ?? [])
+        first_ms = Math.min(first_ms, from_ms);
+    });
+  }
+  return first_ms;
+}
+
 function casesOfCraft(
   craft: AnyCraft,
   craft_n: number,

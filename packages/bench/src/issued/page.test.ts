@@ -127,7 +127,10 @@ describe("how good forecasts as issued have been", () => {
     const good = watering(whole);
     const bare = newLedger();
     bare.add(life.entries);
-    expect(issuedMissing({ ledger: bare })).toHaveLength(70);
+    const missing = issuedMissing(deskOf(bare), { plant: plantId(1) });
+    expect(missing.length).toBeGreaterThan(50);
+    for (const file of missing) expect(life.files.has(file)).toBe(true);
+    expect(issuedMissing(deskOf(bare), { plant: plantId(2) })).toEqual([]);
     const waiting = watering(bare);
     expect(waiting.waiting_n).toBe((good.score?.n ?? 0) + good.unsure_n);
     expect(waiting.waits[0]).toMatch(/wait for their files/);
@@ -147,7 +150,7 @@ describe("how good forecasts as issued have been", () => {
         const ledger = newLedger();
         for (const { arrive } of arrivals) arrive(ledger);
         expect(watering(ledger)).toEqual(good);
-        expect(issuedMissing({ ledger })).toEqual([]);
+        expect(issuedMissing(deskOf(ledger), {})).toEqual([]);
       }),
       { numRuns: 5 },
     );

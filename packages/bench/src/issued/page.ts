@@ -2,7 +2,7 @@ import type { PlantId } from "../book/entry.ts";
 import type { Desk } from "../pages/desk.ts";
 import type { Work } from "../round/task.ts";
 import type { Working } from "../working/working.ts";
-import { type Cases, casesOf } from "./cases.ts";
+import { type Cases, casesOf, firstBegin_ms } from "./cases.ts";
 import { type Score, scoreOf } from "./score.ts";
 import { issuedWords } from "./words.ts";
 
@@ -40,11 +40,15 @@ export function howGood(desk: Desk, whose: Whose): readonly HowGood[] {
   return casesOf(desk.ledger, plantsOf(desk, whose)).map((cases) => sayOf(cases, desk));
 }
 
-/** Files of kept forecasts that scores would read and that are not here yet. */
-export const issuedMissing = ({ ledger }: Pick<Desk, "ledger">): readonly string[] =>
-  [...ledger.house().issued.values()].flatMap(({ file }) =>
-    ledger.issuedText(file) === undefined ? [file] : [],
-  );
+/** Files of kept forecasts that these scores would read and that are not here yet, oldest first. */
+export function issuedMissing(desk: Desk, whose: Whose): readonly string[] {
+  const { ledger } = desk;
+  const from_ms = firstBegin_ms(ledger, plantsOf(desk, whose));
+  return [...ledger.house().issued.values()]
+    .filter(({ at_ms, file }) => at_ms >= from_ms && ledger.issuedText(file) === undefined)
+    .sort((a, b) => a.at_ms - b.at_ms)
+    .map(({ file }) => file);
+}
 
 function plantsOf({ ledger, facts, living }: Desk, whose: Whose): readonly PlantId[] {
   if ("plant" in whose) return [whose.plant];

@@ -67,7 +67,8 @@ export async function addSeriesFiles(ledger: Ledger, files: ReadStore["files"]):
   }
 }
 
-async function textOf(files: ReadStore["files"], hash: string): Promise<string | undefined> {
+/** The text of a file of the store; undefined while it is not here. */
+export async function textOf(files: ReadStore["files"], hash: string): Promise<string | undefined> {
   const found = await files.get(hash);
   if (!found) return undefined;
   const pieces: Uint8Array[] = [];

@@ -1,6 +1,7 @@
 import {
   type AcceptedEntry,
   accept,
+  type Clock,
   type Entry,
   type Pen,
   type PersonId,
@@ -17,6 +18,7 @@ import { DataError, type Trouble } from "../errors.ts";
 import { instantOption, knownUntil, typingCalendar, zoneOption } from "./asked.ts";
 import { deviceId } from "./device.ts";
 import { houseStore, type WriteStore } from "./house-store.ts";
+import { addIssuedFiles } from "./issued-files.ts";
 import { gate, kinds } from "./kinds.ts";
 import { addSeriesFiles, emptyLedger, type LoadOptions, loadPresent, readEntries } from "./load-book.ts";
 import { houseAddress, mustExist, openForReading, openForWriting } from "./open-book.ts";
@@ -31,6 +33,16 @@ export interface Reading {
   readonly now_ms: number;
   readonly known_ms?: number;
   readonly calendar: Calendar;
+  /** The latest logical clock in the book, where it was asked as it is now. */
+  readonly clock?: Clock;
+}
+
+/** What a page needs beyond the state that the entries lead to. */
+export interface Wants {
+  /** Entries that a kept fold leaves in the store. */
+  readonly whole?: boolean;
+  /** Kept forecasts of this plant, named as it was typed, and how they turned out. */
+  readonly issuedOf?: string;
 }
 
 const loadOptions = (call: Call, whole: boolean): Omit<LoadOptions, "keep"> => ({
@@ -40,18 +52,15 @@ const loadOptions = (call: Call, whole: boolean): Omit<LoadOptions, "keep"> => (
   whole,
 });
 
-/**
- * Opens the book for reading, folds it as it is asked for and closes it again.
- *
- * @param whole whether the page needs entries that a kept fold leaves in the store
- */
-export async function readBook(call: Call, whole = false): Promise<Reading> {
+/** Opens the book for reading, folds it as it is asked for and closes it again. */
+export async function readBook(call: Call, { whole = false, issuedOf }: Wants = {}): Promise<Reading> {
   const place = placeOf(call);
   const store = await openForReading(place);
   try {
     const past = call.options["at"] !== undefined || call.options["known"] !== undefined;
     const read = past ? await readPast(call, store) : await readPresent(call, store, place, whole);
     const desk = deskOf(call, read.ledger, read.now_ms);
+    if (issuedOf !== undefined) await addIssuedFiles(desk, issuedOf, store.files);
     return { ...read, place, desk, calendar: calendarOf(desk.say.zone) };
   } finally {
     await store.close();
@@ -65,8 +74,8 @@ async function readPresent(call: Call, store: ReadStore, place: BookPlace, whole
     await writer?.cache.put(key, value).catch(() => undefined);
     await writer?.close();
   };
-  const { ledger } = await loadPresent(store, { ...loadOptions(call, whole), keep });
-  return { ledger, now_ms: call.around.now_ms() };
+  const { ledger, clock } = await loadPresent(store, { ...loadOptions(call, whole), keep });
+  return { ledger, clock, now_ms: call.around.now_ms() };
 }
 
 /** A past moment is folded from its entries alone, so that nothing later can leak into it. */
@@ -122,7 +131,7 @@ export async function withBook<Result>(
   const place = placeOf(call);
   // What puts an entry right needs a book that has it.
   if (whole) mustExist(place);
-  const { reading, writer, close } = await openBoth(place, call);
+  const { reading, writer, close } = await openBoth(place, call.around.err);
   try {
     const { ledger, clock } = await loadPresent(reading, loadOptions(call, whole));
     const now_ms = call.around.now_ms();
@@ -172,9 +181,10 @@ export async function withBook<Result>(
   }
 }
 
-async function openBoth(
+/** @param tell how it is said that the book is written through the house that has it open */
+export async function openBoth(
   place: BookPlace,
-  call: Call,
+  tell: (text: string) => void,
 ): Promise<{ reading: ReadStore; writer: WriteStore; close(): Promise<void> }> {
   try {
     const store = await openForWriting(place, "sillwood");
@@ -190,7 +200,7 @@ async function openBoth(
     const address = houseAddress(error);
     if (address === undefined) throw error;
     const reading = await openForReading(place);
-    call.around.err(`The house at ${address} has the book open; writing through it.\n`);
+    tell(`The house at ${address} has the book open; writing through it.\n`);
     return { reading, writer: houseStore(address, reading.book), close: () => reading.close() };
   }
 }
@@ -199,7 +209,8 @@ async function* pieces(bytes: Uint8Array): AsyncGenerator<Uint8Array> {
   yield bytes;
 }
 
-function judge(pen: Pen, drafts: readonly Draft[]): AcceptedEntry[] {
+/** Gives drafts their envelopes: all or, with a DataError, none. */
+export function judge(pen: Pen, drafts: readonly Draft[]): AcceptedEntry[] {
   const results = drafts.map((draft) => accept(pen.write(draft), gate));
   const troubles = results.flatMap((result): readonly Trouble[] => (result.ok ? [] : result.problems));
   if (troubles.length > 0) throw new DataError(troubles);

@@ -1,4 +1,5 @@
 import { theRound } from "@sillwood/bench/round";
+import { keepForecasts } from "../book/keep-forecasts.ts";
 import { readBook } from "../book/session.ts";
 import { type Command, textOption } from "../command.ts";
 import { UsageError } from "../errors.ts";
@@ -30,7 +31,10 @@ export const round: Command = {
     "other-end": { type: "boolean", what: "walk every bench from its other end" },
     print: { type: "boolean", what: "the sheet to take along, with boxes and a grams column" },
   },
-  help: ["What does not fit the minutes is listed with its own latest date."],
+  help: [
+    "What does not fit the minutes is listed with its own latest date. The first round of a day also",
+    "keeps the day's forecasts in the book, so that they can be judged; with --at or --known it does not.",
+  ],
   example: ["sillwood round --minutes 30"],
   async run(call) {
     if (call.words.length > 0)
@@ -43,12 +47,13 @@ export const round: Command = {
       ...(minutes === undefined ? {} : { minutes }),
       otherEnd: call.options["other-end"] === true,
     });
-    return {
-      json: { ...askedShape(reading), ...roundShape(page, reading.calendar) },
-      text:
-        call.options["print"] === true
-          ? sheetText(page, reading.desk)
-          : roundText(page, reading.desk, widthFor(call)),
-    };
+    const json = { ...askedShape(reading), ...roundShape(page, reading.calendar) };
+    const text =
+      call.options["print"] === true
+        ? sheetText(page, reading.desk)
+        : roundText(page, reading.desk, widthFor(call));
+    call.ready(json, text);
+    await keepForecasts(call, reading);
+    return { json, text, shown: true };
   },
 };

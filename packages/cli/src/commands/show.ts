@@ -1,4 +1,5 @@
 import type { PlantId } from "@sillwood/bench/book";
+import { type HowGood, howGood } from "@sillwood/bench/issued";
 import { plantPage } from "@sillwood/bench/pages";
 import type { PlantPage } from "@sillwood/bench/round";
 import type { Working } from "@sillwood/bench/working";
@@ -29,22 +30,32 @@ export const show: Command = {
     const [word, more] = call.words;
     if (word === undefined || more !== undefined)
       throw new UsageError("show is about one plant: sillwood show 127. For all of them: sillwood round.");
-    const reading = await readBook(call);
+    const reading = await readBook(call, { issuedOf: word });
     const found = findThing(reading.desk, "plant", word);
     if ("wrong" in found) throw dataError("plant", found.wrong, word);
     const page = plantPage(reading.desk, found.id as PlantId);
     if (!page) throw dataError("plant", `the book has not met ${word} yet`, word);
+    const good = howGood(reading.desk, { plant: page.plant });
     const wanted = textOption(call, "working");
-    if (wanted !== undefined) return oneWorking(page, wanted, reading, widthFor(call));
+    if (wanted !== undefined) return oneWorking(page, good, wanted, reading, widthFor(call));
     return {
-      json: { ...askedShape(reading), ...plantShape(page, reading.calendar) },
-      text: plantText(page, reading.desk, widthFor(call)),
+      json: {
+        ...askedShape(reading),
+        ...plantShape(page, reading.desk.view(page.plant), good, reading.calendar),
+      },
+      text: plantText(page, reading.desk, widthFor(call), good),
     };
   },
 };
 
-function oneWorking(page: PlantPage, wanted: string, reading: Reading, width_n: number) {
-  const all = allWorkings(page);
+function oneWorking(
+  page: PlantPage,
+  good: readonly HowGood[],
+  wanted: string,
+  reading: Reading,
+  width_n: number,
+) {
+  const all = allWorkings(page, good);
   const fitting =
     wanted === "all" ? all : all.filter(({ title }) => title.toLowerCase().includes(wanted.toLowerCase()));
   if (fitting.length === 0)
@@ -65,12 +76,13 @@ function oneWorking(page: PlantPage, wanted: string, reading: Reading, width_n: 
 }
 
 /** Every working of the page once, by its title. */
-function allWorkings(page: PlantPage): readonly Working[] {
+function allWorkings(page: PlantPage, good: readonly HowGood[]): readonly Working[] {
   const found = new Map<string, Working>();
   const all = [
     ...page.workings,
     ...page.heads.map(({ head }) => head.working),
     ...page.tasks.map(({ working }) => working),
+    ...good.flatMap(({ working }) => working ?? []),
   ];
   for (const working of all) if (!found.has(working.title)) found.set(working.title, working);
   return [...found.values()];

@@ -18,7 +18,7 @@ const MOST_n = 100_000;
 /** The log, newest first: day, time, which plants, one sentence, who; corrections ruled through. */
 export async function bookLog(call: Call, words: readonly string[]): Promise<Outcome> {
   if (words.length > 1) throw new UsageError("the log is of one plant, or of the whole book.");
-  const reading = await readBook(call, true);
+  const reading = await readBook(call, { whole: true });
   const { desk, calendar, now_ms } = reading;
   const [word] = words;
   const found = word === undefined ? undefined : findThing(desk, "plant", word);

@@ -1,7 +1,10 @@
+import type { HowGood } from "@sillwood/bench/issued";
+import type { PlantView } from "@sillwood/bench/pages";
 import type { Calendar } from "@sillwood/bench/places";
 import type { Held, PlantPage, Round, SpotMark, Task } from "@sillwood/bench/round";
 import type { Working } from "@sillwood/bench/working";
 import { datedQuantiles, iso } from "./instants.ts";
+import { byDayShape, howGoodShape } from "./issued-shapes.ts";
 
 /** The stable shapes of pages (docs/cli.md): the engine's own objects may change under them. */
 
@@ -88,7 +91,7 @@ export const roundShape = (round: Round, calendar: Calendar) => ({
 });
 
 /** How each craft sees the days ahead: twenty equally likely instants, their quantiles, and its figures with units in their names. */
-function forecastShape(page: PlantPage, calendar: Calendar) {
+function forecastShape(page: PlantPage, view: PlantView | undefined, calendar: Calendar) {
   const crafts = new Set([...page.lines.map(({ craft }) => craft), ...Object.keys(page.figures)]);
   return Object.fromEntries(
     [...crafts].map((craft) => {
@@ -100,6 +103,9 @@ function forecastShape(page: PlantPage, calendar: Calendar) {
           origin: line?.origin ?? null,
           dates: (line?.dates_ms ?? []).map(iso),
           quantiles: datedQuantiles(line?.dates_ms ?? [], calendar) ?? null,
+          work: line?.work ?? null,
+          since: line?.since_ms === undefined ? null : iso(line.since_ms),
+          byDay: byDayShape(view, craft),
           figures: page.figures[craft] ?? {},
         },
       ];
@@ -107,7 +113,12 @@ function forecastShape(page: PlantPage, calendar: Calendar) {
   );
 }
 
-export const plantShape = (page: PlantPage, calendar: Calendar) => ({
+export const plantShape = (
+  page: PlantPage,
+  view: PlantView | undefined,
+  good: readonly HowGood[],
+  calendar: Calendar,
+) => ({
   plant: page.plant,
   number: page.number,
   kind: page.kind,
@@ -116,7 +127,8 @@ export const plantShape = (page: PlantPage, calendar: Calendar) => ({
   weatherSaid: page.weatherSaid ?? null,
   ended: page.ended ?? null,
   facts: page.facts,
-  forecast: forecastShape(page, calendar),
+  forecast: forecastShape(page, view, calendar),
+  howGood: good.map(howGoodShape),
   states: page.heads.map(({ craft, head }) => ({
     craft,
     name: head.name,

@@ -1,3 +1,4 @@
+import type { HowGood } from "@sillwood/bench/issued";
 import type { Desk } from "@sillwood/bench/pages";
 import type { PlantPage } from "@sillwood/bench/round";
 import type { Working } from "@sillwood/bench/working";
@@ -8,7 +9,12 @@ import { heldSaid, underTask } from "./task-lines.ts";
 import { wrap } from "./wrap.ts";
 
 /** The plant page as text: the answer first, then what it rests on. */
-export function plantText(page: PlantPage, desk: Desk, width_n: number): string {
+export function plantText(
+  page: PlantPage,
+  desk: Desk,
+  width_n: number,
+  good: readonly HowGood[] = [],
+): string {
   const words = cliWords(desk.say.language);
   const origin = (from: Working["origin"]) => `${MARK[from]} ${words[from]}`;
   const blocks: string[][] = [ends(`${page.number}  ${page.kind}`, page.spot?.name ?? "", width_n)];
@@ -45,6 +51,8 @@ export function plantText(page: PlantPage, desk: Desk, width_n: number): string 
     blocks.push(
       wrap(`${words.last}: ${desk.say.day(page.last.at_ms, desk.now_ms)}, ${page.last.said}.`, width_n, 0, 2),
     );
+  for (const { title, said, compared, waits } of good)
+    blocks.push([title, ...wrap([said, compared, ...waits].filter(Boolean).join(" "), width_n, 2, 2)]);
   if (page.workings.length > 0)
     blocks.push(
       wrap(
