@@ -4,7 +4,14 @@ import { DAY_ms } from "./nursery/calendar.ts";
 import { chanceOf } from "./nursery/chance.ts";
 import { firstTimeAt } from "./nursery/counterfactual.ts";
 import { runNursery, type Snapshot } from "./nursery/nursery.ts";
-import { copyOf, type Happening, type Pot, potAvailable_g } from "./nursery/potted-plant.ts";
+import {
+  copyOf,
+  fullWeight_g,
+  type Happening,
+  type Pot,
+  potAvailable_g,
+  potDepletion_g,
+} from "./nursery/potted-plant.ts";
 import type { Keeper, PersonKind } from "./skill/draw-people.ts";
 import type { Size } from "./skill/draw-pots.ts";
 import { type DrawnRun, drawRun } from "./skill/draw-run.ts";
@@ -43,6 +50,14 @@ export interface SkillCase {
   readonly inCycle_n: number;
   /** How whoever keeps the pot's bench decides. */
   readonly keeper: PersonKind;
+  /** Truth at the moment asked, for those who want to know why a forecast missed. */
+  readonly truth: {
+    readonly depletion_g: number;
+    readonly available_g: number;
+    readonly saucer_g: number;
+    readonly full_g: number;
+    readonly leafArea_m2: number;
+  };
 }
 
 export interface SkillPot {
@@ -190,6 +205,13 @@ function caseOf({ at_ms, pot }: Snapshot, truth_ms: number) {
     truth_ms,
     lead_d: (truth_ms - at_ms) / DAY_ms,
     already: truth_ms <= at_ms,
+    truth: {
+      depletion_g: potDepletion_g(pot),
+      available_g: potAvailable_g(pot),
+      saucer_g: pot.saucer_g,
+      full_g: fullWeight_g(pot),
+      leafArea_m2: pot.leafArea_m2,
+    },
     ...(move ? { sinceMove_d: (at_ms - move.at_ms) / DAY_ms, moveWritten: move.written === true } : {}),
     ...(trim ? { sinceTrim_d: (at_ms - trim.at_ms) / DAY_ms, trimWritten: trim.written === true } : {}),
   };
