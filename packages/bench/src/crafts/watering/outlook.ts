@@ -1,8 +1,9 @@
 import { CAPACITY, DEPLETION, LEAF, meanOf, quantileOf, sdOf } from "@sillwood/science/water";
+import { once } from "../../working/once.ts";
 import type { Outlook, Outward } from "../craft.ts";
-import { amountFor, depletionAt_g } from "./amount.ts";
+import { type Amount, amountFor, depletionAt_g } from "./amount.ts";
 import { waterChart } from "./chart.ts";
-import { decide } from "./decide.ts";
+import { type Decision, decide } from "./decide.ts";
 import { forecastOf, HORIZON_d, type WaterForecast } from "./forecast.ts";
 import { expectedWeight_g, questionOf, weighingWorth_d } from "./question.ts";
 import type { WaterSlice } from "./slice.ts";
@@ -26,31 +27,37 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
     ? meanOf(forecast.slice.state, DEPLETION)
     : depletionAt_g(forecast.slice, forecast.use_g_d, forecast.now_ms, decision.best_ms);
   const amount = amountFor(forecast.slice, sight, at_g, sight.say.units);
-  const said = dateSaid(forecast, sight);
-  const workings = waterWorkings(forecast, decision, amount, said, sight);
   const capacity_g = meanOf(forecast.slice.state, CAPACITY);
   const held_g = Math.max(0, capacity_g - meanOf(forecast.slice.state, DEPLETION));
   const question = questionOf(forecast, decision, sight);
-  const expected = expectedWeight_g(forecast, sight);
+  // A round of a thousand plants asks for tasks, and for the words of those that are due: the rest is written for the page of one.
+  const said = once(() => dateSaid(forecast, sight));
+  const workings = once(() => waterWorkings(forecast, decision, amount, said(), sight));
   return {
     tasks: waterTasks(forecast, decision, amount, workings, sight),
-    line: {
-      work: "water",
-      ...(slice.cycles.open ? { since_ms: slice.cycles.open.from_ms } : {}),
-      said,
-      dates_ms: forecast.dates_ms,
-      origin: workings.when.origin,
+    get line() {
+      return {
+        work: "water" as const,
+        ...(slice.cycles.open ? { since_ms: slice.cycles.open.from_ms } : {}),
+        said: said(),
+        dates_ms: forecast.dates_ms,
+        origin: workings().when.origin,
+      };
     },
-    head: {
-      name: words.head,
-      said: words.left(held_g / capacity_g),
-      value: held_g / capacity_g,
-      unit: "share",
-      working: workings.store,
+    get head() {
+      return {
+        name: words.head,
+        said: words.left(held_g / capacity_g),
+        value: held_g / capacity_g,
+        unit: "share",
+        working: workings().store,
+      };
     },
     ...(question ? { question } : {}),
-    workings: [workings.when, workings.howMuch, workings.store, workings.use, workings.capacity],
-    // Drawn for the page of one plant; a round of a thousand asks for none.
+    get workings() {
+      const { when, howMuch, store, use, capacity } = workings();
+      return [when, howMuch, store, use, capacity];
+    },
     get chart() {
       return waterChart(forecast, sight);
     },
@@ -58,32 +65,47 @@ export function waterOutlook(slice: WaterSlice, sight: Outward): Outlook {
       return useAhead(forecast, sight);
     },
     problems: problemsOf(forecast.slice, sight),
-    figures: {
-      waterHeld_g: held_g,
-      waterHeldSd_g: sdOf(forecast.slice.state, DEPLETION),
-      capacity_g,
-      capacitySd_g: sdOf(forecast.slice.state, CAPACITY),
-      waterLeft_frac: held_g / capacity_g,
-      use_g_d: forecast.use_g_d,
-      useLow_g_d: forecast.useLow_g_d,
-      useHigh_g_d: forecast.useHigh_g_d,
-      leafUse_g_d: forecast.leafUse_g_d,
-      surfaceUse_g_d: forecast.surfaceUse_g_d,
-      threshold_frac: forecast.threshold_frac,
-      dates_ms: forecast.dates_ms,
-      earliest_ms: decision.earliest_ms,
-      best_ms: decision.best_ms,
-      latest_ms: decision.latest_ms,
-      amount_mL: amount.volume_mL,
-      amountExact_mL: amount.exact_mL,
-      pours_n: amount.pours.length,
-      wilt10_ms: forecast.now_ms + quantileOf(forecast.draws.wilt_d, 0.1) * DAY_ms,
-      benchFactor: Math.exp(forecast.pooled.ln),
-      leafFactor: Math.exp(meanOf(forecast.slice.state, LEAF)),
-      weighingWorth_d: weighingWorth_d(forecast, sight),
-      expectedWeightLow_g: expected.low_g,
-      expectedWeightHigh_g: expected.high_g,
+    get figures() {
+      return figuresOf(forecast, decision, amount, sight);
     },
+  };
+}
+
+function figuresOf(
+  forecast: WaterForecast,
+  decision: Decision,
+  amount: Amount,
+  sight: Outward,
+): Outlook["figures"] {
+  const { state } = forecast.slice;
+  const capacity_g = meanOf(state, CAPACITY);
+  const held_g = Math.max(0, capacity_g - meanOf(state, DEPLETION));
+  const expected = expectedWeight_g(forecast, sight);
+  return {
+    waterHeld_g: held_g,
+    waterHeldSd_g: sdOf(state, DEPLETION),
+    capacity_g,
+    capacitySd_g: sdOf(state, CAPACITY),
+    waterLeft_frac: held_g / capacity_g,
+    use_g_d: forecast.use_g_d,
+    useLow_g_d: forecast.useLow_g_d,
+    useHigh_g_d: forecast.useHigh_g_d,
+    leafUse_g_d: forecast.leafUse_g_d,
+    surfaceUse_g_d: forecast.surfaceUse_g_d,
+    threshold_frac: forecast.threshold_frac,
+    dates_ms: forecast.dates_ms,
+    earliest_ms: decision.earliest_ms,
+    best_ms: decision.best_ms,
+    latest_ms: decision.latest_ms,
+    amount_mL: amount.volume_mL,
+    amountExact_mL: amount.exact_mL,
+    pours_n: amount.pours.length,
+    wilt10_ms: forecast.now_ms + quantileOf(forecast.draws.wilt_d, 0.1) * DAY_ms,
+    benchFactor: Math.exp(forecast.pooled.ln),
+    leafFactor: Math.exp(meanOf(state, LEAF)),
+    weighingWorth_d: weighingWorth_d(forecast, sight),
+    expectedWeightLow_g: expected.low_g,
+    expectedWeightHigh_g: expected.high_g,
   };
 }
 

@@ -23,7 +23,7 @@ export function waterTasks(
   forecast: WaterForecast,
   decision: Decision,
   amount: Amount,
-  workings: WaterWorkings,
+  workings: () => WaterWorkings,
   sight: Outward,
 ): readonly Task[] {
   const tasks: Task[] = [waterTask(forecast, decision, amount, workings, sight)];
@@ -42,20 +42,13 @@ function waterTask(
   forecast: WaterForecast,
   decision: Decision,
   amount: Amount,
-  workings: WaterWorkings,
+  workings: () => WaterWorkings,
   sight: Outward,
 ): Task {
   const words = wateringWords(sight.say).task;
-  const { slice } = forecast;
-  const left_frac = Math.max(0, 1 - meanOf(slice.state, DEPLETION) / meanOf(slice.state, CAPACITY));
+  const { state } = forecast.slice;
   const inParts = amount.pours.length > 1;
-  const waits_min = amount.pours.reduce((sum, pour) => sum + pour.wait_min, 0);
-  const parts = inParts
-    ? words.pours(
-        amount.pours.map((pour) => pour.volume_mL),
-        waits_min / (amount.pours.length - 1),
-      )
-    : words.untilItRuns;
+  // Words are asked for where the task is due.
   return {
     id: `${CRAFT}:water:${sight.plant.id}`,
     craft: CRAFT,
@@ -70,16 +63,38 @@ function waterTask(
     amount: { value: amount.volume_mL, unit: "mL" },
     ...(inParts ? { pours: amount.pours } : {}),
     title: words.water,
-    said: words.amount(amount.volume_mL),
-    then: inParts ? `${parts}; ${words.saucer}` : words.saucer,
-    why: words.why(left_frac, forecast.use_g_d),
+    get said() {
+      return words.amount(amount.volume_mL);
+    },
+    get then() {
+      return inParts ? `${partsSaid(amount, sight)}; ${words.saucer}` : words.saucer;
+    },
+    get why() {
+      const left_frac = Math.max(0, 1 - meanOf(state, DEPLETION) / meanOf(state, CAPACITY));
+      return words.why(left_frac, forecast.use_g_d);
+    },
     act: { kind: WATERED, data: { volume_mL: amount.volume_mL, drained: "yes" } },
-    working: workings.howMuch,
+    get working() {
+      return workings().howMuch;
+    },
   };
 }
 
+function partsSaid({ pours }: Amount, sight: Outward): string {
+  const waits_min = pours.reduce((sum, pour) => sum + pour.wait_min, 0);
+  return wateringWords(sight.say).task.pours(
+    pours.map((pour) => pour.volume_mL),
+    waits_min / (pours.length - 1),
+  );
+}
+
 /** It hangs though the pot is wet: somebody who knows roots must look, today. */
-function rootsTask(forecast: WaterForecast, seen_ms: number, workings: WaterWorkings, sight: Outward): Task {
+function rootsTask(
+  forecast: WaterForecast,
+  seen_ms: number,
+  workings: () => WaterWorkings,
+  sight: Outward,
+): Task {
   const words = wateringWords(sight.say).task;
   const { slice } = forecast;
   const left_frac = Math.max(0, 1 - meanOf(slice.state, DEPLETION) / meanOf(slice.state, CAPACITY));
@@ -98,14 +113,16 @@ function rootsTask(forecast: WaterForecast, seen_ms: number, workings: WaterWork
     then: words.rootsThen,
     why: words.rootsWhy(left_frac),
     act: { kind: LOOKED, data: { look: "wet", yes: true } },
-    working: workings.store,
+    get working() {
+      return workings().store;
+    },
   };
 }
 
 function againTask(
   forecast: WaterForecast,
   poured_ms: number,
-  workings: WaterWorkings,
+  workings: () => WaterWorkings,
   sight: Outward,
 ): Task {
   const words = wateringWords(sight.say).task;
@@ -123,6 +140,8 @@ function againTask(
     said: words.againSaid,
     why: words.againWhy,
     act: { kind: LOOKED, data: { look: "drooping", yes: false } },
-    working: workings.store,
+    get working() {
+      return workings().store;
+    },
   };
 }

@@ -14,7 +14,6 @@ export interface WateringWords {
     pours(volumes_mL: readonly number[], wait_min: number): string;
     readonly saucer: string;
     why(left_frac: number, use_g_d: number): string;
-    readonly untilItRuns: string;
     rootsSaid(number: string): string;
     rootsWhy(left_frac: number): string;
     readonly rootsThen: string;

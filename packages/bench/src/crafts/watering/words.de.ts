@@ -21,7 +21,6 @@ export function german(say: Say): WateringWords {
         `in ${volumes_mL.length} Güssen von etwa ${say.volume(volumes_mL[0] ?? 0)}, dazwischen ${say.minutes(wait_min)} warten; oder 20 bis 30 min bis zum Rand ins Wasser stellen`,
       saucer: "Untersetzer einmal ausleeren, spätestens nach einer halben Stunde",
       why: (left_frac, use_g_d) => `noch ${say.percent(left_frac)}, braucht ${say.mass(use_g_d)} am Tag`,
-      untilItRuns: "aufhören, sobald unten etwas herausläuft",
       rootsSaid: (number) => `Wurzeln von ${number} ansehen, nicht gießen`,
       rootsWhy: (left_frac) => `hängt, obwohl etwa ${say.percent(left_frac)} des Wassers da sind`,
       rootsThen: "aus dem Topf ziehen: braun und weich, oder weiß und fest?",

@@ -21,7 +21,6 @@ export function english(say: Say): WateringWords {
         `in ${volumes_mL.length} pours of about ${say.volume(volumes_mL[0] ?? 0)}, ${say.minutes(wait_min)} apart; or stand it in water up to the rim for 20 to 30 min`,
       saucer: "tip the saucer out once, after half an hour at the latest",
       why: (left_frac, use_g_d) => `${say.percent(left_frac)} left, uses ${say.mass(use_g_d)} a day`,
-      untilItRuns: "stop when a little runs out below",
       rootsSaid: (number) => `look at the roots of ${number}, do not water`,
       rootsWhy: (left_frac) => `it hangs, yet about ${say.percent(left_frac)} of its water is there`,
       rootsThen: "slide it out of the pot: brown and soft, or white and firm?",
