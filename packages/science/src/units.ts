@@ -55,5 +55,8 @@ export const evaporation_mm_per_MJ_m2 = 0.408;
 // Light. Photosynthetic photons of daylight (Thimijan & Heins 1983, from memory).
 export const sunlight_umol_per_J = 4.57;
 
+// Illuminance. One foot-candle is one lumen per square foot, exactly by definition.
+export const lx_per_footcandle = 1 / (m_per_foot * m_per_foot);
+
 // Angle.
 export const rad_per_deg = Math.PI / 180;

@@ -11,6 +11,7 @@ import {
 } from "./index.ts";
 
 const describe = describeField("units");
+const kinds = [...new Set(unitTable.map((row) => row.kind))];
 const unitSymbols = unitTable.flatMap((row) => [row.symbol, ...row.also]);
 
 export const unitsCatalogue: readonly ScienceFunction[] = [
@@ -34,22 +35,7 @@ export const unitsCatalogue: readonly ScienceFunction[] = [
     source: "NISTSP811",
     inputs: [
       number("value", -1e9, 1e9, 4),
-      choice(
-        "kind",
-        [
-          "length",
-          "area",
-          "mass",
-          "volume",
-          "temperature",
-          "speed",
-          "pressure",
-          "daily irradiation",
-          "depth",
-          "time",
-        ],
-        "volume",
-      ),
+      choice("kind", kinds, "volume"),
       choice("unit", unitSymbols, "US fl oz"),
     ],
   }),
@@ -58,45 +44,13 @@ export const unitsCatalogue: readonly ScienceFunction[] = [
     source: "NISTSP811",
     inputs: [
       number("value", -1e9, 1e9, 4),
-      choice(
-        "kind",
-        [
-          "length",
-          "area",
-          "mass",
-          "volume",
-          "temperature",
-          "speed",
-          "pressure",
-          "daily irradiation",
-          "depth",
-          "time",
-        ],
-        "volume",
-      ),
+      choice("kind", kinds, "volume"),
       choice("unit", unitSymbols, "US fl oz"),
     ],
   }),
   describe("canonicalUnit", single(canonicalUnit), {
     what: "The symbol of the unit in which the engine keeps a kind of quantity.",
     source: "our assumption",
-    inputs: [
-      choice(
-        "kind",
-        [
-          "length",
-          "area",
-          "mass",
-          "volume",
-          "temperature",
-          "speed",
-          "pressure",
-          "daily irradiation",
-          "depth",
-          "time",
-        ],
-        "volume",
-      ),
-    ],
+    inputs: [choice("kind", kinds, "volume")],
   }),
 ];

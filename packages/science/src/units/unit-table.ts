@@ -10,6 +10,7 @@ export type QuantityKind =
   | "speed"
   | "pressure"
   | "daily irradiation"
+  | "illuminance"
   | "depth"
   | "time";
 
@@ -35,6 +36,7 @@ export const canonicalSymbol: Readonly<Record<QuantityKind, string>> = {
   speed: "m/s",
   pressure: "kPa",
   "daily irradiation": "MJ/m²/d",
+  illuminance: "lx",
   depth: "mm",
   time: "d",
 };
@@ -100,6 +102,9 @@ export const unitTable: readonly UnitRow[] = [
   unit("daily irradiation", "metric", "W/m²", factor.MJ_m2_d_per_W_m2, ["W/m2"]),
   unit("daily irradiation", "metric", "kWh/m²/d", factor.MJ_per_kWh, ["kWh/m2/d"]),
   unit("daily irradiation", "US", "langley/d", factor.MJ_m2_per_langley, ["ly/d"]),
+  unit("illuminance", "metric", "lx", 1, ["lux"]),
+  unit("illuminance", "metric", "klx", 1000, ["klux"]),
+  unit("illuminance", "US", "fc", factor.lx_per_footcandle, ["ft-c", "foot-candle", "foot-candles"]),
   unit("depth", "metric", "mm", 1),
   unit("depth", "US", "in", factor.cm_per_inch * 10, ["inch", "inches"]),
   unit("time", "metric", "d", 1, ["day", "days"]),
