@@ -1,6 +1,7 @@
 import { useState } from "react";
 import { useLocation, useParams, useSearchParams } from "wouter";
 import { fromCrafts } from "../../crafts/index.ts";
+import { sayAloud } from "../../device/listen.ts";
 import { useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Pad } from "../../parts/pad.tsx";
@@ -12,6 +13,7 @@ import { ReadingNote } from "../reading-note.tsx";
 import { useRound } from "../round/use-round.ts";
 import { useSay, useSettings } from "../say.ts";
 import { HeldWeight } from "./held-weight.tsx";
+import { useListening } from "./use-listening.ts";
 import { type Run, useRun } from "./use-run.ts";
 import { WeighDone } from "./weigh-done.tsx";
 import styles from "./weigh-run.module.css";
@@ -45,9 +47,10 @@ function Weighing({
 }) {
   const { weigh: words, pot, plant: plantWords } = useWords();
   const say = useSay();
-  const { units } = useSettings();
+  const { units, language } = useSettings();
   const engine = useEngine();
   const [, go] = useLocation();
+  const [heardSaid, setHeardSaid] = useState<string>();
   const [at_n, setAt] = useState(0);
   const [text, setText] = useState("");
   const [held_g, setHeld] = useState<number>();
@@ -63,6 +66,7 @@ function Weighing({
   const to = (place_n: number) => {
     setText("");
     setHeld(undefined);
+    setHeardSaid(undefined);
     setAt(Math.min(Math.max(place_n, 0), run.rows.length));
   };
   const keep = (value_g: number, isConfirmed: boolean) => {
@@ -86,6 +90,20 @@ function Weighing({
     } else keep(weight_g, false);
   };
   const type = (key: string) => setText((was) => typeOn(was, key));
+  const ears = useListening((heard) => {
+    if (held_g !== undefined || !row) return;
+    if ("unknown" in heard) setHeardSaid(words.notHeard(heard.unknown));
+    else if ("digits" in heard) {
+      // Read back before it is kept: nothing is written from hearing alone.
+      const digits = [...heard.digits].reduce(typeOn, "");
+      setText(digits);
+      setHeardSaid(words.heard(digits.split("").join(" ")));
+      sayAloud(digits.split("").join(" "), language);
+    } else if (heard.word === "next") enter();
+    else if (heard.word === "skip") to(at_n + 1);
+    else if (heard.word === "back") to(at_n - 1);
+    else to(at_n);
+  });
   useKeys(
     held_g === undefined
       ? {
@@ -160,6 +178,11 @@ function Weighing({
             </Key>
             {units === "us" && <Key onPress={() => setText("")}>{words.wipe}</Key>}
             <Key onPress={leave}>{pot.pause}</Key>
+            {ears.can && (
+              <Key pressed={ears.isOpen} onPress={ears.toggle}>
+                {words.listen}
+              </Key>
+            )}
             <Key shut={!next} onPress={() => to(at_n + 1)} label={pot.nextSaid(next?.number ?? "")}>
               {pot.next(next?.number ?? "")}
             </Key>
@@ -178,6 +201,12 @@ function Weighing({
           <span className={styles["unit"]}>{units === "us" ? "oz" : "g"}</span>
         </output>
       </div>
+      {ears.isOpen && (
+        <p className="serif" aria-live="polite">
+          {heardSaid ?? words.listening}
+        </p>
+      )}
+      {ears.ended !== undefined && <p role="alert">{words.notListening}</p>}
       {isImpossible && <p role="alert">{words.outOf(say.mass(LIGHTEST_g), say.mass(HEAVIEST_g))}</p>}
       {at_n === 0 && kept.length === 0 && run.all_n > 1 && !back && (
         <div className={styles["choice"]}>

@@ -29,6 +29,12 @@ export const weigh: (typeof en)["weigh"] = {
   all: (count_n) => `alle ${count_n}`,
   fiveSaid: "Wenige Töpfe sprechen für das Brett.",
   finish: "ZURÜCK ZUR RUNDE",
+  listen: "Zuhören",
+  listening:
+    "Ziffern einzeln sagen; dann weiter, zurück, nochmal oder auslassen. Der Ton bleibt auf diesem Gerät.",
+  heard: (digits) => `Gehört: ${digits}. „Weiter“ behält es, „nochmal“ löscht es.`,
+  notHeard: (said) => `Kein Gewicht: „${said}“. Nichts wurde übernommen.`,
+  notListening: "Dieses Gerät lässt die Seite nicht zuhören. Das Tastenfeld geht wie bisher.",
   tareQuestion: "Was darauf stand, wiegt",
   tareKeep: (weight) => `${weight} BEHALTEN`,
   nothing: "Hier steht kein Topf.",
