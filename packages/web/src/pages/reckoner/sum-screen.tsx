@@ -93,13 +93,17 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
     ]);
     sayLast({ text: words.onTape(said), undo: () => setTape(tape) });
   };
-  const copy = () => {
-    void navigator.clipboard?.writeText(said);
-    sayLast({ text: words.copied(said) });
+  const copy = async () => {
+    // Refused, or no clipboard on a page without TLS: then it is not said to be copied.
+    const isCopied = await navigator.clipboard?.writeText(said).then(
+      () => true,
+      () => false,
+    );
+    sayLast(isCopied ? { text: words.copied(said) } : { text: words.notCopied(said), trouble: true });
   };
   const fits = "fields" in out ? fitsOf(out.fields, kinds ?? []) : [];
   // What no entry counts is carried by hand.
-  const carry = () => (fits.length > 0 ? slip.open() : copy());
+  const carry = () => (fits.length > 0 ? slip.open() : void copy());
   const offers = [
     ...(takings ?? []),
     ...tape.flatMap(({ title: what, value, unit, origin }, i) =>
@@ -118,7 +122,7 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
             <Key onPress={() => changeSettings({ units: units === "us" ? "metric" : "us" })}>
               {words.units(units === "us" ? words.us : words.metric)}
             </Key>
-            <Key shut={lines.length === 0} onPress={copy}>
+            <Key shut={lines.length === 0} onPress={() => void copy()}>
               {words.copy}
             </Key>
             <Key shut={lines.length === 0} onPress={carry}>
@@ -178,7 +182,7 @@ function Sheet({ sum }: { readonly sum: ScienceFunction }) {
           <Key
             onPress={() => {
               slip.close();
-              copy();
+              void copy();
             }}
           >
             {words.copy}

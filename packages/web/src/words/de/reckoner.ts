@@ -35,6 +35,7 @@ export const reckoner: Words["reckoner"] = {
   from: (source) => `Aus: ${source}`,
   copy: "Kopieren",
   copied: (said) => `kopiert: ${said}`,
+  notCopied: (said) => `Dieser Browser lässt die Seite nicht kopieren. Bitte notieren: ${said}`,
   use: "Verwenden",
   whereTo: "Wohin gehört es?",
   goesTo: (kind, what, said) => `${kind}, ${what}: ${said}`,

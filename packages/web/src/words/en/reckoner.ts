@@ -34,6 +34,7 @@ export const reckoner = {
   from: (source: string) => `From: ${source}`,
   copy: "Copy",
   copied: (said: string) => `copied ${said}`,
+  notCopied: (said: string) => `This browser does not let the page copy. Write it down: ${said}`,
   use: "Use it",
   whereTo: "Where does it belong?",
   goesTo: (kind: string, what: string, said: string) => `${kind}, ${what}: ${said}`,
