@@ -2,6 +2,7 @@ import { byName, describeField, single } from "../catalogue/describe.ts";
 import { choice, number, numbers, optional } from "../catalogue/input.ts";
 import type { ScienceFunction } from "../catalogue/types.ts";
 import {
+  beamExponent,
   cabinetRise_C,
   costOfPots_minor,
   discLamp_umol_m2_s,
@@ -30,6 +31,11 @@ const price = number("price_minor_per_kWh", 0, 1000, 30);
 
 /** Lamps: their light at a spot, their hours, their cost. */
 export const lampCatalogue: readonly ScienceFunction[] = [
+  describe("beamExponent", single(beamExponent), {
+    what: "Exponent of a beam: how fast its strength falls beside its middle.",
+    source: "InverseSquare",
+    inputs: [number("beam_deg", 5, 175, 120)],
+  }),
   describe("pointLamp_umol_m2_s", byName(pointLamp_umol_m2_s), {
     what: "Light under a small lamp with a beam.",
     source: "InverseSquare",

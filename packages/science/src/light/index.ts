@@ -35,6 +35,7 @@ export {
   photonsPerEnergy_mol_kWh,
 } from "./lamp-power.ts";
 export {
+  beamExponent,
   discLamp_umol_m2_s,
   inverseSquareShare_frac,
   pointLamp_umol_m2_s,

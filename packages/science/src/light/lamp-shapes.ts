@@ -13,6 +13,22 @@ const checkHeight = (height_m: number): void => within("height_m", height_m, 0.0
 const checkAside = (name: string, value_m: number): void => within(name, value_m, -20, 20);
 
 /**
+ * Exponent of a beam: how fast its strength falls beside its middle.
+ *
+ * m = ln 0.5 / ln cos(half the full angle), strength as cos^m; 1 for Lambert's 120°
+ *
+ * @param beam_deg full angle of the beam at half strength [°], 5 to 175
+ * @returns exponent
+ * @throws QuantityError outside that range
+ * @source InverseSquare
+ * @example beamExponent(60) // 4.82
+ */
+export function beamExponent(beam_deg: number): number {
+  within("beam_deg", beam_deg, 5, 175);
+  return beamExponentOf(beam_deg);
+}
+
+/**
  * Light under a small lamp with a beam.
  *
  * I0 = PPF (m + 1)/2π, E = I0 cos^(m+1) θ / r²; m = ln 0.5 / ln cos(half the full beam angle)
