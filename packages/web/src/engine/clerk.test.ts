@@ -172,7 +172,12 @@ test("entries wait for the server, go home by themselves, and reach a second dev
 
   plug.isUp = true;
   expect(await phone.clerk.obey({ do: "sync", now_ms: MORNING_ms })).toBe(true);
-  expect(phone.mark()).toMatchObject({ away_n: 0, server: "answers" });
+  expect(phone.mark()).toMatchObject({ away_n: 0, server: "answers", answered_ms: expect.any(Number) });
+  // A restart without the server still knows since when others' entries may be missing.
+  const { answered_ms } = phone.mark() ?? {};
+  const again = await trialClerk("phone", unplugged, 3);
+  await again.clerk.obey({ do: "sync", now_ms: MORNING_ms });
+  expect(again.mark()).toMatchObject({ server: "silent", answered_ms });
 
   const tablet = await trialClerk("tablet", server, 4);
   await tablet.clerk.obey({ do: "sync", now_ms: MORNING_ms });
