@@ -34,7 +34,7 @@ export interface ToKeep {
  * @param summary digests of the store's buckets
  * @param missing hashes of series files that have not arrived
  */
-export function inputsDigest(summary: Summary, missing: readonly string[]): Sha256 {
+function inputsDigest(summary: Summary, missing: readonly string[]): Sha256 {
   let digest: Digest = EMPTY_DIGEST;
   for (const [bucket, one] of Object.entries(summary))
     if (parseBucket(bucket)?.readers === "all") digest = joinDigests(digest, one);

@@ -11,6 +11,7 @@ import {
 } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
 import { createLedger, type Ledger } from "@sillwood/bench/house";
+import { FORECAST_ISSUED } from "@sillwood/bench/issued";
 import { assumedSite, type Desk, deskAt, logLine } from "@sillwood/bench/pages";
 import type { Draft } from "@sillwood/bench/round";
 import { answers } from "./answers.ts";
@@ -22,6 +23,10 @@ export interface Book {
   readonly ledger: Ledger;
   add(entries: readonly Entry[]): void;
   addSeries(sha256: string, text: string): void;
+  /** A file of forecasts kept as issued. */
+  addIssued(sha256: string, text: string): void;
+  /** The desk at which a question is answered now. */
+  deskFor(asking: Asking): Desk;
   ask<Name extends QuestionName>(name: Name, args: ArgsOf<Name>, asking: Asking): AnswerOf<Name>;
   /** Gives drafts their envelopes; all pass the gate or none does. */
   write(
@@ -33,6 +38,14 @@ export interface Book {
   said(entries: readonly Entry[], asking: Asking): readonly string[];
   /** The same for a draft that did not become an entry. */
   saidOf(draft: Draft, asking: Asking): string;
+}
+
+interface Standing {
+  readonly revision: number;
+  /** Language, units and zone in which it speaks. */
+  readonly how: string;
+  readonly at_ms: number;
+  readonly desk: Desk;
 }
 
 /** A page asked within a minute of another stands at the same desk: nothing dries in a minute. */
@@ -47,13 +60,21 @@ export function newBook(asking: Asking, random: () => number): Book {
   let lastClock: Clock | undefined;
   let pen: { readonly by: string; readonly zone: string; readonly pen: Pen } | undefined;
   let now_ms = asking.now_ms;
-  let desk: { readonly key: string; readonly at_ms: number; readonly desk: Desk } | undefined;
+  let desk: Standing | undefined;
 
   function deskFor(asked: Asking): Desk {
-    const key = `${ledger.revision} ${asked.language} ${asked.units} ${asked.zone}`;
-    if (desk?.key !== key || Math.abs(asked.now_ms - desk.at_ms) > SAME_DESK_ms)
-      desk = { key, at_ms: asked.now_ms, desk: deskAt(ledger, asked) };
+    const { revision } = ledger;
+    const how = `${asked.language} ${asked.units} ${asked.zone}`;
+    if (desk?.revision !== revision || desk.how !== how || Math.abs(asked.now_ms - desk.at_ms) > SAME_DESK_ms)
+      desk = { revision, how, at_ms: asked.now_ms, desk: deskAt(ledger, asked) };
     return desk.desk;
+  }
+
+  /** A change that no plant rests on leaves the desk: its plants need not be looked at again. */
+  function besideDesk(change: () => void): void {
+    const before = ledger.revision;
+    change();
+    if (desk?.revision === before) desk = { ...desk, revision: ledger.revision };
   }
 
   /** The book as it stood at an earlier moment, folded from nothing: a printed sheet is typed back seldom. */
@@ -82,8 +103,11 @@ export function newBook(asking: Asking, random: () => number): Book {
         if (lastClock === undefined || clock > lastClock) lastClock = clock;
         pen?.pen.see(clock, now_ms);
       }
-      ledger.add(more);
+      if (more.every(({ kind }) => kind === FORECAST_ISSUED)) besideDesk(() => ledger.add(more));
+      else ledger.add(more);
     },
+    addIssued: (sha256, text) => besideDesk(() => ledger.addIssued(sha256, text)),
+    deskFor,
     addSeries(sha256, text) {
       series.set(sha256, text);
       ledger.addSeries(sha256, text);

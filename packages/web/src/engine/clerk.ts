@@ -1,4 +1,12 @@
-import { type AcceptedEntry, acceptedKinds, type Entry, type EntryId, uuidMaker } from "@sillwood/bench/book";
+import {
+  type AcceptedEntry,
+  acceptedKinds,
+  type Entry,
+  type EntryId,
+  readersFrom,
+  uuidMaker,
+} from "@sillwood/bench/book";
+import type { Whose } from "@sillwood/bench/issued";
 import type { Draft } from "@sillwood/bench/round";
 import type { BookDb } from "../device/book-db.ts";
 import type { BookStore } from "../device/book-store.ts";
@@ -7,8 +15,9 @@ import type { Server } from "../device/server.ts";
 import type { SyncLoop } from "../device/sync-loop.ts";
 import type { Book } from "./book.ts";
 import { readBrought } from "./bring-in.ts";
+import { issuing } from "./issuing.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
-import type { Asking } from "./questions.ts";
+import type { Asking, AsOf } from "./questions.ts";
 import { takeOut } from "./take-out.ts";
 
 /** What a book of this device is called in the head of its lines. */
@@ -142,6 +151,16 @@ export async function clerkOf(tools: ClerkTools) {
     return { kept: entries.map(({ id }) => id as EntryId), said: book.said(entries, asked) };
   }
 
+  const issued = issuing({
+    book,
+    files,
+    summary: () => store.summary(readersFrom(acceptedKinds(book.ledger.kinds))),
+    mayWrite: () => identity !== null && identity.role !== "viewer",
+    write,
+    fetchFile,
+    changed: () => tell({ news: "changed", revision: book.ledger.revision }),
+  });
+
   async function be(command: Extract<Command, { do: "be" }>): Promise<Identity> {
     const { role, card, asking } = command;
     const device = identity?.device ?? nextId(asking.now_ms, random);
@@ -169,7 +188,12 @@ export async function clerkOf(tools: ClerkTools) {
       command: Extract<Command, { do: Name }>,
     ) => Promise<ReplyOf[Name]> | ReplyOf[Name];
   } = {
-    ask: ({ name, args, asking }) => book.ask(name, args as never, asking),
+    ask: async ({ name, args, asking }) => {
+      if (name === "howGood") await issued.read(args as Whose, asking);
+      const answer = book.ask(name, args as never, asking);
+      if (name === "round" && (args as AsOf).at_ms === undefined) issued.soon(asking);
+      return answer;
+    },
     write: ({ drafts, asking }) => write(drafts, asking),
     be,
     "keep file": async ({ sha256, type, bytes }) => {

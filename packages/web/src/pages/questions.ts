@@ -1,5 +1,6 @@
 import type { EntryId, Json, PlantId } from "@sillwood/bench/book";
 import type { AwayPlan, Look, Sign } from "@sillwood/bench/crafts";
+import type { HowGood, Whose } from "@sillwood/bench/issued";
 import type { FirstIds, FourFacts, ListKind, ListPreview } from "@sillwood/bench/pages";
 import type { Draft, LogLine } from "@sillwood/bench/round";
 import type { Origin } from "@sillwood/bench/working";
@@ -128,6 +129,8 @@ export interface PageQuestions {
   house: { args: object; answer: HouseFacts };
   supplies: { args: object; answer: readonly SupplyRow[] };
   crafts: { args: object; answer: readonly CraftRow[] };
+  /** How good forecasts kept as issued have been: of a plant, a bench or the whole book. */
+  howGood: { args: Whose; answer: readonly HowGood[] };
   /** A craft's own page: what may be asked and what comes back is between the craft and its screens. */
   "craft page": {
     args: { readonly craft: string; readonly ask: Json };

@@ -1,5 +1,6 @@
 import { uuidMaker } from "@sillwood/bench/book";
 import { PageError } from "@sillwood/bench/crafts";
+import { howGood } from "@sillwood/bench/issued";
 import {
   AbsenceError,
   assumptionsPage,
@@ -56,6 +57,7 @@ export const pageAnswers: {
   takings: (desk, { plant }) => takingsOf(desk, plant),
   wrong: wrongSeen,
   assumed: assumptionsPage,
+  howGood,
   house: houseFacts,
   supplies: suppliesSeen,
   away: awaySeen,

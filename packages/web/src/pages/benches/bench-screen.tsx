@@ -6,6 +6,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { Care, Ledger, Row } from "../../parts/ledger.tsx";
 import { OriginMark } from "../../parts/origin.tsx";
 import { Frame } from "../../shell/frame.tsx";
+import { HowGood } from "../../shell/how-good.tsx";
 import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
@@ -73,6 +74,7 @@ export function BenchScreen() {
       <p className={styles["lead"]}>{moving ? words.moveWhere(moving.number) : words.moveHow}</p>
       <Shelf spots={bench.spots} moving={moving?.plant} onPress={press} />
       <Origins bench={bench} />
+      <HowGood whose={{ bench: bench.id }} />
       {bench.place === "shelf" && <Care word={words.care}>{words.lampCare}</Care>}
     </Frame>
   );

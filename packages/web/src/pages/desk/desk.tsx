@@ -4,8 +4,11 @@ import { useAsk } from "../../engine/use-ask.ts";
 import { Key } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { Frame } from "../../shell/frame.tsx";
+import { HowGood } from "../../shell/how-good.tsx";
 import { useWords } from "../../words/words.ts";
 import styles from "../pages.module.css";
+
+const WHOLE_BOOK = {};
 
 /** A row a craft that is built, with what waits there; then the desks that belong to no craft. */
 export function Desk() {
@@ -55,6 +58,7 @@ export function Desk() {
           </Row>
         ))}
       </Ledger>
+      <HowGood whose={WHOLE_BOOK} />
     </Frame>
   );
 }

@@ -12,6 +12,7 @@ import { useSlip } from "../../parts/use-slip.ts";
 import { WorkingSlip } from "../../parts/working-slip.tsx";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
+import { HowGood } from "../how-good.tsx";
 import { useKeys } from "../keyboard.ts";
 import { write } from "../last-line.ts";
 import { OthersMissing } from "../others-missing-line.tsx";
@@ -161,6 +162,7 @@ function PlantRead({ page, now_ms }: { readonly page: PlantSheet; readonly now_m
           </p>
         ))}
         <PlantFacts page={page} />
+        <HowGood whose={{ plant: page.plant }} />
       </div>
       <WorkingSlip slip={slip} working={working} onChange={() => go("/settings/assumed")} />
       <EnterSlip slip={enter} page={page} />
