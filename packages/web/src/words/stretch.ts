@@ -42,16 +42,20 @@ const TEXT_FIELDS = new Set([
   "question",
 ]);
 
+/** Entries that a key would write. */
+const MACHINE_FIELDS = new Set(["act", "entries", "draft", "drafts"]);
+
 export function stretchTexts<Answer>(answer: Answer): Answer {
   if (Array.isArray(answer)) return answer.map(stretchTexts) as Answer;
   if (answer === null || typeof answer !== "object") return answer;
   const out: Record<string, unknown> = {};
   for (const [key, value] of Object.entries(answer)) {
-    if (key === "act" || key === "entries") out[key] = value;
+    if (MACHINE_FIELDS.has(key)) out[key] = value;
     else out[key] = typeof value === "string" && isSaid(key, value) ? stretch(value) : stretchTexts(value);
   }
   return out as Answer;
 }
 
 /** A name such as watering.watered is for the machine, also in a field that often holds a sentence. */
-const isSaid = (key: string, value: string) => TEXT_FIELDS.has(key) && !/^\w+\.\w+$/.test(value);
+const isSaid = (key: string, value: string) =>
+  (TEXT_FIELDS.has(key) || key.endsWith("Said")) && !/^\w+\.\w+$/.test(value);

@@ -43,7 +43,7 @@ export const plant = {
   move: "Moved",
   keepNote: "KEEP THE NOTE",
   media: { spongy: "dark, spongy", bark: "chunky bark", gritty: "gritty" },
-  crafts: { watering: "water" },
+  crafts: { watering: "water", lighting: "light" },
   whatToWrite: "What was done or seen?",
 };
 
