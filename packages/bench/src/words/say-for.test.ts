@@ -24,6 +24,9 @@ describe("how amounts are said", () => {
     expect(plain(us.temperature(21))).toBe("70 °F");
     expect(plain(us.length(30.48))).toBe("12 in");
     expect(plain(us.length(9.8))).toBe("3⅞ in");
+    expect(plain(metric.illuminance(1437))).toBe("1,437 lux");
+    expect(plain(german.illuminance(1437))).toBe("1.437 Lux");
+    expect(plain(us.illuminance(1399))).toBe("130 fc");
     expect(plain(metric.temperature(-3))).toBe("−3 °C");
     expect(plain(metric.money(1290, "EUR"))).toBe("€12.90");
     expect(plain(metric.money(500, "JPY"))).toMatch(/500/);

@@ -14,6 +14,8 @@ const MINUS = "−";
 const ML_PER_US_FL_OZ = 29.5735295625;
 const G_PER_OZ = 28.349523125;
 const CM_PER_INCH = 2.54;
+/** A foot-candle is a lumen on a square foot, exactly 0.3048 m squared. */
+const LUX_PER_FC = 1 / 0.3048 ** 2;
 const FL_OZ_PER_CUP = 8;
 const CUPS_PER_GALLON = 16;
 
@@ -141,6 +143,11 @@ export function sayFor({ language, units, zone, nameOf }: SayOptions): Say {
       units === "us"
         ? withUnit(eighths(thickness_mm / 10 / CM_PER_INCH), "in")
         : withUnit(number(thickness_mm, 1), "mm"),
+    illuminance: (light_lux) => {
+      const [light, unit] =
+        units === "us" ? [light_lux / LUX_PER_FC, "fc"] : [light_lux, language === "de" ? "Lux" : "lux"];
+      return withUnit(number(light, light < 10 ? 1 : 0), unit);
+    },
     depth: (depth_mm) =>
       units === "us"
         ? withUnit(number(depth_mm / 10 / CM_PER_INCH, 2), "in")

@@ -16,6 +16,8 @@ export interface Say {
   length(length_cm: number): string;
   /** Small lengths such as stem caliper. */
   thickness(thickness_mm: number): string;
+  /** What a light meter shows: "1,400 lux", "130 fc". */
+  illuminance(light_lux: number): string;
   /** Depth of rain or evaporation. */
   depth(depth_mm: number): string;
   number(value: number, digits_n?: number): string;

@@ -38,6 +38,10 @@ export const pairRead = (
     ? { inside: data.inside_lux, outside: data.outside_lux, unit: "lux" }
     : { inside: data.inside_umol_m2_s ?? 0, outside: data.outside_umol_m2_s ?? 1, unit: "µmol" };
 
+/** A reading as the meter of the person would show it. */
+const readSaid = (say: Say, value: number, unit: string): string =>
+  unit === "lux" ? say.illuminance(value) : `${say.number(value, value < 100 ? 1 : 0)} µmol/m²s`;
+
 const COMPASS = {
   en: ["north", "north-east", "east", "south-east", "south", "south-west", "west", "north-west"],
   de: ["Nord", "Nordost", "Ost", "Südost", "Süd", "Südwest", "West", "Nordwest"],
@@ -59,12 +63,12 @@ const english = (say: Say): LightSentences => ({
     `${{ lamps: "the lamps are", heating: "the heating is" }[data.what]} ${data.is === "out" ? "out" : "back"}`,
   pair: (data) => {
     const { inside, outside, unit } = pairRead(data);
-    return `light at the leaf ${say.number(inside, unit === "lux" ? 0 : 1)} ${unit}, outdoors ${say.number(outside, 0)} ${unit}, sky ${data.sky}`;
+    return `light at the leaf ${readSaid(say, inside, unit)}, outdoors ${readSaid(say, outside, unit)}, sky ${data.sky}`;
   },
   underLamp: (data) =>
     data.lux === undefined
       ? `light under the lamp ${say.number(data.ppfd_umol_m2_s ?? 0, 0)} µmol/m²s`
-      : `light under the lamp ${say.number(data.lux, 0)} lux`,
+      : `light under the lamp ${say.illuminance(data.lux)}`,
   tariff: (data) => `electricity costs ${say.number(data.price_minor_kWh, 1)} hundredths a kWh`,
 });
 
@@ -104,11 +108,11 @@ const german = (say: Say): LightSentences => ({
       : `die Heizung ist ${data.is === "out" ? "ausgefallen" : "wieder an"}`,
   pair: (data) => {
     const { inside, outside, unit } = pairRead(data);
-    return `Licht am Blatt ${say.number(inside, unit === "lux" ? 0 : 1)} ${unit}, draußen ${say.number(outside, 0)} ${unit}, Himmel ${SKY_DE[data.sky]}`;
+    return `Licht am Blatt ${readSaid(say, inside, unit)}, draußen ${readSaid(say, outside, unit)}, Himmel ${SKY_DE[data.sky]}`;
   },
   underLamp: (data) =>
     data.lux === undefined
       ? `Licht unter der Lampe ${say.number(data.ppfd_umol_m2_s ?? 0, 0)} µmol/m²s`
-      : `Licht unter der Lampe ${say.number(data.lux, 0)} Lux`,
+      : `Licht unter der Lampe ${say.illuminance(data.lux)}`,
   tariff: (data) => `Strom kostet ${say.number(data.price_minor_kWh, 1)} Hundertstel je kWh`,
 });
