@@ -13,6 +13,8 @@ const sourceNames: readonly (readonly [RegExp, light.LightSource])[] = [
   [/sodium/, "high pressure sodium"],
   [/fluorescent|cool white/, "fluorescent"],
   [/incandescent|tungsten/, "incandescent"],
+  [/CRI (8\d|80)/, "white LED, CRI 80"],
+  [/CRI (9\d|90)/, "white LED, CRI 90"],
   [/LED/, "white LED"],
 ];
 const sourceOf = (name: string) => {

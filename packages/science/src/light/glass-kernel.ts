@@ -33,7 +33,7 @@ export const surfaceReflected_frac = (cosine: number, refraction: number): numbe
 };
 
 /** Two layers with all reflections between them; the first is met first. */
-export const stacked = (first: Slab, second: Slab): Slab => {
+const stacked = (first: Slab, second: Slab): Slab => {
   const between = 1 - first.reflected_frac * second.reflected_frac;
   // At grazing angles both reflect all, and nothing passes.
   if (between <= 1e-12) return { transmitted_frac: 0, reflected_frac: 1 };

@@ -21,6 +21,15 @@ const published = (
   source: "ThimijanHeins1983 Table 3",
 });
 
+/** Read with a hobby spectroradiometer, ±10 %. */
+const hobby = (light_lx_per_umol: number): LightRatio => ({
+  light_lx_per_umol,
+  photons_umol_J: 4.7,
+  low_lx_per_umol: light_lx_per_umol * 0.9,
+  high_lx_per_umol: light_lx_per_umol * 1.1,
+  source: "a hobby spectroradiometer on an opened page, ±10 %",
+});
+
 /** Sources of light whose lux can be turned into photons. Light of red and blue diodes alone is not one of them. */
 export const lightSourceRatios = {
   "sun and sky": published(54, 4.57, 54, 56.2),
@@ -36,6 +45,8 @@ export const lightSourceRatios = {
     high_lx_per_umol: 75,
     source: "CIE015, middle of blue-pumped white LED; violet-pumped 53 to 57",
   },
+  "white LED, CRI 80": hobby(70),
+  "white LED, CRI 90": hobby(63),
 } as const satisfies Readonly<Record<string, LightRatio>>;
 export type LightSource = keyof typeof lightSourceRatios;
 

@@ -52,19 +52,49 @@ function addStretch(
   if (!(high > low)) return;
   const dv = (high - low) / rows_n;
   const ahead = Math.cos(u);
+  let [level, crosswise, sphere, levelOvercast, crosswiseOvercast, sphereOvercast] = [0, 0, 0, 0, 0, 0];
   for (let row = 0; row < rows_n; row += 1) {
     const v = low + (row + 0.5) * dv;
     const up = Math.sin(v);
     const out = Math.cos(v);
-    const sphere = (weight * glassAt_frac(window.beamGlass_frac, ahead * out) * out * du * dv) / Math.PI;
-    const brighter = withOvercast ? (3 / 7) * (1 + 2 * up) : 0;
-    for (let plane = 0; plane < planes_n; plane += 1) {
-      // Planes in the order of `lightPlanes`: level, facing, sphere, then the sides.
-      const upright_frac = upright[plane < 2 ? 0 : plane - 2] as number;
-      const share = sphere * (plane === 0 ? Math.max(0, up) : plane === 2 ? 1 : out * upright_frac);
-      into[plane] = (into[plane] as number) + share;
-      if (withOvercast) into[planes_n + plane] = (into[planes_n + plane] as number) + share * brighter;
-    }
+    const part = glassAt_frac(window.beamGlass_frac, ahead * out) * out;
+    const brighter = (3 / 7) * (1 + 2 * up);
+    const onLevel = part * Math.max(0, up);
+    level += onLevel;
+    crosswise += part * out;
+    sphere += part;
+    levelOvercast += onLevel * brighter;
+    crosswiseOvercast += part * out * brighter;
+    sphereOvercast += part * brighter;
+  }
+  const scale = (weight * du * dv) / Math.PI;
+  addPlanes(into, 0, upright, scale * level, scale * crosswise, scale * sphere);
+  if (withOvercast) {
+    addPlanes(
+      into,
+      planes_n,
+      upright,
+      scale * levelOvercast,
+      scale * crosswiseOvercast,
+      scale * sphereOvercast,
+    );
+  }
+}
+
+/** Planes in the order of `lightPlanes`: level, facing, sphere, then the sides. */
+function addPlanes(
+  into: Float64Array,
+  from: number,
+  upright: readonly number[],
+  level: number,
+  crosswise: number,
+  sphere: number,
+): void {
+  into[from] = (into[from] as number) + level;
+  into[from + 1] = (into[from + 1] as number) + crosswise * (upright[0] as number);
+  into[from + 2] = (into[from + 2] as number) + sphere;
+  for (let side = 1; side <= sides_n; side += 1) {
+    into[from + 2 + side] = (into[from + 2 + side] as number) + crosswise * (upright[side] as number);
   }
 }
 
@@ -84,7 +114,8 @@ export const apertureFactors = (
   const outer = distance_m + revealDepth_m;
   const facade = new Float64Array(planes_n);
   const whole = new Float64Array(planes_n);
-  const clear = new Float64Array(planes_n);
+  const clear = new Float64Array(2 * planes_n);
+  const below = new Float64Array(planes_n);
   const columns = (from_rad: number, to_rad: number, run: (column: Column) => void): void => {
     const du = (to_rad - from_rad) / columns_n;
     for (let column = 0; du > 0 && column < columns_n; column += 1) {
@@ -100,10 +131,9 @@ export const apertureFactors = (
       const low = Math.max(Math.atan((bottom * slant) / inner), Math.atan((bottom * slant) / outer));
       const high = Math.min(Math.atan((top * slant) / inner), Math.atan((top * slant) / outer));
       const horizon = horizonAt_rad(window.horizon_rad, window.facing_rad + u);
-      addStretch(window, column, low, Math.min(high, 0), weight, ground);
+      addStretch(window, column, low, Math.min(high, 0), weight, below);
       addStretch(window, column, Math.max(low, 0), Math.min(high, horizon), weight, facade);
-      addStretch(window, column, Math.max(low, 0, horizon), high, weight, sky, true);
-      if (revealDepth_m > 0) addStretch(window, column, low, high, weight, clear);
+      addStretch(window, column, Math.max(low, 0, horizon), high, weight, clear, true);
     },
   );
   if (revealDepth_m > 0) {
@@ -114,9 +144,11 @@ export const apertureFactors = (
     });
   }
   for (let plane = 0; plane < planes_n; plane += 1) {
-    const reveal = Math.max(0, (whole[plane] as number) - (clear[plane] as number));
+    const seen = (clear[plane] as number) + (facade[plane] as number) + (below[plane] as number);
+    const reveal = revealDepth_m > 0 ? Math.max(0, (whole[plane] as number) - seen) : 0;
     const dim = facadeBrightness_frac * ((facade[plane] as number) + reveal);
-    sky[plane] = (sky[plane] as number) + dim;
-    sky[planes_n + plane] = (sky[planes_n + plane] as number) + dim;
+    ground[plane] = (ground[plane] as number) + (below[plane] as number);
+    sky[plane] = (sky[plane] as number) + (clear[plane] as number) + dim;
+    sky[planes_n + plane] = (sky[planes_n + plane] as number) + (clear[planes_n + plane] as number) + dim;
   }
 };

@@ -9,8 +9,8 @@ export const cornerOf_frac = (a: number, b: number, c: number): number => {
   return ((x / rootX) * Math.atan(y / rootX) + (y / rootY) * Math.atan(x / rootY)) / (2 * Math.PI);
 };
 
-/** B-4 for a rectangle that stands on the element's plane, its foot at the corner. Not exported by the field. */
-export const wallOf_frac = (width: number, height: number, distance: number): number => {
+/** B-4 for a rectangle that stands on the element's plane, its foot at the corner. */
+const wallOf_frac = (width: number, height: number, distance: number): number => {
   const slant = Math.hypot(distance, height);
   return (Math.atan(width / distance) - (distance / slant) * Math.atan(width / slant)) / (2 * Math.PI);
 };

@@ -1,5 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { QuantityError } from "../errors/index.ts";
+import * as sun from "../sun/index.ts";
 import * as light from "./index.ts";
 
 const glazing = { panes_n: 2 };
@@ -273,6 +274,31 @@ describe("days behind a window", () => {
     expect((row[0] ?? 0) + (row[7] ?? 0)).toBeCloseTo(one.all.level_mol_m2_d, 12);
     expect(row[14]).toBeCloseTo(one.outdoors_mol_m2_d, 12);
     expect(year.every((value) => Number.isFinite(value) && value >= 0)).toBe(true);
+  });
+  it("are the sum of the moments of a real date, whatever the longitude", () => {
+    for (const [longitude_deg, date_ms] of [
+      [0, Date.UTC(2025, 11, 21)],
+      [-110, Date.UTC(2026, 3, 10)],
+      [150, Date.UTC(2026, 7, 1)],
+    ] as const) {
+      const from_ms = date_ms - (longitude_deg / 15) * 3_600_000;
+      let [level, outdoors] = [0, 0];
+      for (let minute = 2.5; minute < 1440; minute += 5) {
+        const instant_ms = from_ms + minute * 60_000;
+        const stand = sun.sunPosition({ instant_ms, latitude_deg: 40, longitude_deg });
+        const hourGlobal_W_m2 = sun.clearSkyGlobal_W_m2(stand.elevation_deg);
+        const normalExtraterrestrial_W_m2 = sun.normalExtraterrestrialAt_W_m2(instant_ms);
+        const split = sun.diffuseSplit({ ...stand, hourGlobal_W_m2, normalExtraterrestrial_W_m2 });
+        const { diffuse, direct } = light.paneLight([view], { ...stand, ...split });
+        level += (diffuse.level_W_m2 + direct.level_W_m2) * 300e-6 * 0.45 * 4.57;
+        outdoors += hourGlobal_W_m2 * 300e-6 * 0.45 * 4.57;
+      }
+      const dayOfYear_d =
+        Math.floor((date_ms - Date.UTC(new Date(date_ms).getUTCFullYear(), 0, 1)) / 86_400_000) + 1;
+      const day = at(dayOfYear_d, { step_min: 5 });
+      expect(day.outdoors_mol_m2_d / outdoors).toBeCloseTo(1, 2);
+      expect(Math.abs(day.all.level_mol_m2_d / level - 1)).toBeLessThan(0.03);
+    }
   });
   it("refuse what is no day", () => {
     expect(() => at(0)).toThrow("day of year is 0 d; expected 1 to 366 d");

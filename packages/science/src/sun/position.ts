@@ -2,8 +2,8 @@ import { within } from "../errors/index.ts";
 import { rad_per_deg } from "../units.ts";
 import { firstInstant_ms, hourAngleOf_rad, lastInstant_ms, sunOrbit } from "./ephemeris.ts";
 
-/** Elevation [rad] and azimuth [rad, north 0, clockwise, 0 to 2π]; all arguments in radians. Not exported by the field. */
-export const horizontalOf_rad = (
+/** Elevation [rad] and azimuth [rad, north 0, clockwise, 0 to 2π]; all arguments in radians. */
+const horizontalOf_rad = (
   latitude_rad: number,
   declination_rad: number,
   hourAngle_rad: number,
