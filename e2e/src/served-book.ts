@@ -12,8 +12,14 @@ export interface WrittenEntry {
   readonly corrects?: readonly string[];
 }
 
-/** Every entry that the server holds, as its export gives them. */
-export async function entriesOf(house: House): Promise<readonly WrittenEntry[]> {
+/** What the first round of a day keeps by itself. */
+const FORECASTS = "forecast.issued";
+
+/** Every entry that people wrote and the server holds, as its export gives them: the day's forecasts are kept by no hand. */
+export const entriesOf = async (house: House): Promise<readonly WrittenEntry[]> =>
+  (await allEntriesOf(house)).filter(({ kind }) => kind !== FORECASTS);
+
+async function allEntriesOf(house: House): Promise<readonly WrittenEntry[]> {
   const listed = (await (await fetch(`${house.address}books`)).json()) as { books: { id: string }[] };
   const book = listed.books[0]?.id;
   if (book === undefined) throw new Error("the server names no book");
@@ -37,6 +43,15 @@ export async function entriesSince(
 /** Waits until the device says that the server has all. */
 export async function allOnServer(page: Page): Promise<void> {
   await page.getByRole("button", { name: "Save mark: all on server" }).waitFor({ timeout: 60_000 });
+}
+
+/** Waits until the first round of the day has kept its forecasts: from then on only hands write. */
+export async function forecastsKept(house: House): Promise<void> {
+  for (let waited_ms = 0; waited_ms < 60_000; waited_ms += 200) {
+    if ((await allEntriesOf(house)).some(({ kind }) => kind === FORECASTS)) return;
+    await new Promise((resolve) => setTimeout(resolve, 200));
+  }
+  throw new Error("the round kept no forecasts within a minute");
 }
 
 /** Opens the house on a device as somebody; the choice of who holds it is made once and counts for no walk but the first. */

@@ -2,7 +2,7 @@ import { expect, it } from "vitest";
 import { accessibilityTroubles } from "../src/accessibility.ts";
 import { demoLook, openDemo } from "../src/demo-book.ts";
 import { openDevice } from "../src/device.ts";
-import { allOnServer, enter, entriesOf, entriesSince } from "../src/served-book.ts";
+import { allOnServer, enter, entriesOf, entriesSince, forecastsKept } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
 const pots_n = 5;
@@ -15,6 +15,8 @@ it("walk 5: five pots done without a server outlive a reload and a dead battery,
   walker.expectTrouble(/ERR_CONNECTION_REFUSED|ERR_EMPTY_RESPONSE|ERR_CONNECTION_RESET|INCOMPLETE_CHUNKED/);
   try {
     await enter(device.page, house, "helper");
+    await forecastsKept(house);
+    await allOnServer(device.page);
     // The app itself is on the phone once its service worker stands.
     const worker = () =>
       device.page.evaluate(async () => (await navigator.serviceWorker.getRegistration())?.active?.state);
