@@ -16,7 +16,7 @@ export const ENGINE = `${FOLD_VERSION}.${FORECAST_VERSION}`;
 
 const MINUTE_ms = 60_000;
 /** Stretches of a daily amount that are kept: further ahead the dates say enough. */
-const STRETCHES_n = 7;
+const STRETCHES_n = 8;
 /** Digits of a daily amount: more than any scale tells. */
 const DIGITS_n = 4;
 

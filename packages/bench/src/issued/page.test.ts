@@ -197,7 +197,7 @@ describe("how good forecasts as issued have been", () => {
     expect(engine).toMatch(/^\d+\.\d+$/);
     expect(dates.map(({ work }) => work)).toEqual(["water", "water"]);
     expect(ahead.map(({ name }) => name)).toEqual(["use_g", "use_g"]);
-    expect(ahead[0]?.stretches).toHaveLength(7);
+    expect(ahead[0]?.stretches).toHaveLength(8);
     expect(ahead[0]?.stretches[1]?.mean).toBeGreaterThan(15);
     expect(ahead[0]?.stretches[1]?.mean).toBeLessThan(60);
   });

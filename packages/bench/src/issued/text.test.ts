@@ -2,7 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import type { PlantId } from "../book/entry.ts";
 import { sha256Hex } from "../book/hash.ts";
-import { type Forecasts, ForecastsError, parseForecasts, printForecasts } from "./text.ts";
+import { datesIn, type Forecasts, ForecastsError, parseForecasts, printForecasts } from "./text.ts";
 
 const plantId = (n: number) => `01980000-0000-7000-8000-${String(n).padStart(12, "0")}` as PlantId;
 const waits = (first: number) => Array.from({ length: 20 }, (_, i) => first + 30 * i);
@@ -102,6 +102,10 @@ describe("the text of forecasts as issued", () => {
     const text = printForecasts(day).replace(",use_g,1020", ",use_g,soon");
     const one = parseForecasts(text, (plant) => plant === plantId(2));
     expect(one.dates.map(({ plant }) => plant)).toEqual([plantId(2)]);
+    const spoilt = printForecasts(day).replace(",630,", ",6x0,");
+    expect(() => datesIn(spoilt, plantId(1), "water")).toThrow('line 6, wait 2: is "6x0"');
+    expect(datesIn(spoilt, plantId(2), "water")).toEqual(one.dates[0]);
+    expect(datesIn(spoilt, plantId(3), "water")).toBeUndefined();
     expect(trouble(text)).toBe('line 7, end of stretch 1: is "soon"; expected 1 to 2103840 whole minutes');
   });
 

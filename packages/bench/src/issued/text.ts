@@ -56,10 +56,12 @@ export class ForecastsError extends Error {
   override readonly name = "ForecastsError";
   readonly line_n: number;
   readonly field: string;
-  constructor(line_n: number, field: string, message: string) {
-    super(`${line_n > 0 ? `line ${line_n}, ` : ""}${field}: ${message}`);
+  readonly trouble: string;
+  constructor(line_n: number, field: string, trouble: string) {
+    super(`${line_n > 0 ? `line ${line_n}, ` : ""}${field}: ${trouble}`);
     this.line_n = line_n;
     this.field = field;
+    this.trouble = trouble;
   }
 }
 
@@ -174,9 +176,14 @@ export function datesIn(text: string, plant: string, work: string): DatesRow | u
   const at = text.indexOf(begin);
   if (at < 0) return undefined;
   const end = text.indexOf("\n", at + 1);
-  const line_n = text.slice(0, at + 1).split("\n").length;
   const cells = text.slice(at + begin.length, end < 0 ? undefined : end).split(",");
-  return datesRow(plant as PlantId, work, cells, line_n);
+  try {
+    return datesRow(plant as PlantId, work, cells, 0);
+  } catch (error) {
+    if (!(error instanceof ForecastsError)) throw error;
+    // Lines are only counted for who must be told of one.
+    throw new ForecastsError(text.slice(0, at + 1).split("\n").length, error.field, error.trouble);
+  }
 }
 
 /** Sorts rows by plant, then what, then name; no id and no word holds a space. */

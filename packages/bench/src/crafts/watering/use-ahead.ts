@@ -4,8 +4,9 @@ import type { Daily, Outward } from "../craft.ts";
 import { dryingOf, type WaterForecast } from "./forecast.ts";
 
 /** Enough draws for a mean, a spread and an 80 % range. */
-const DRAWS_n = 100;
-const DAYS_n = 10;
+const DRAWS_n = 64;
+/** The rest of today and a week. */
+const DAYS_n = 8;
 
 /** Use on each of the coming days of a pot that is watered whenever it comes due. */
 export function useAhead(forecast: WaterForecast, sight: Outward): Daily {
