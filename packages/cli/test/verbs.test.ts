@@ -146,6 +146,63 @@ describe("a book in the shell", () => {
   });
 });
 
+describe("light in the shell", () => {
+  const sh = shell();
+  beforeAll(async () => {
+    await sh.run(
+      "enter",
+      "bench.laid",
+      "new",
+      "name=South sill",
+      "place=sill",
+      "spots=S1,S2,S3",
+      "windowFaces=S",
+    );
+    await sh.run("enter", "plant.brought", "new", "habit=thin", "pot=12x9", "spot=S3");
+  });
+
+  it("takes a reading for a spot by its name, a window by compass, a timer by the clock", async () => {
+    const pair = await sh.run(
+      "enter",
+      "light.pair",
+      "S3",
+      "inside_lux=1400",
+      "outside_lux=9000",
+      "sky=evenly grey",
+    );
+    expect(pair.err).toBe("");
+    const bare = await sh.run(
+      "enter",
+      "light.pair",
+      "south-sill S3",
+      "inside=130fc",
+      "outside=840fc",
+      "sky=broken",
+      "--json",
+    );
+    const [entry] = bare.json()["entries"] as unknown as { on: string[]; data: { inside_lux: number } }[];
+    expect(entry?.data.inside_lux).toBeCloseTo(1399.3, 1);
+    const window = ["faces=SW", "width=120cm", "height=1.4", "glazing=double"];
+    expect((await sh.run("enter", "bench.window", "south-sill", ...window)).code).toBe(0);
+    expect((await sh.run("enter", "spot.stands", "S2", "along=0", "fromGlass=10in")).code).toBe(0);
+    const timer = await sh.run("enter", "bench.timer", "south-sill", "from=17:30", "hours=3:30", "--json");
+    const [set] = timer.json()["entries"] as unknown as { data: object }[];
+    expect(set?.data).toEqual({ from_h: 17.5, hours_h: 3.5 });
+  });
+
+  it("names the bench or the spot that is not there, and what a pair still lacks", async () => {
+    expect((await sh.run("enter", "light.pair", "S9", "inside=1", "outside=99", "sky=clear")).err).toContain(
+      'no bench is called "S9"',
+    );
+    expect((await sh.run("enter", "light.pair", "S3", "inside_lux=1400", "sky=clear")).err).toContain(
+      "expected inside and outside, both in lux or both in µmol/m²s",
+    );
+    expect(
+      (await sh.run("enter", "light.pair", "S3", "inside=12%", "outside=99", "sky=clear")).err,
+    ).toContain("expected lux, lx or fc");
+  });
+});
+
 describe("every verb", () => {
   it("answers --json with its version and name, and 2 on wrong use", async () => {
     const sh = shell();

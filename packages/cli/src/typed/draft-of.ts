@@ -114,6 +114,12 @@ function unknownKey(kind: AnyEntryKind, fields: readonly Field[], key: string, t
   };
 }
 
+/** Spots get their ids once the bench is known; nobody types them. */
+const isSpotId = (path: string, fields: readonly Field[]): boolean => {
+  const [, name, , part] = path.split(".");
+  return part === "id" && fields.some((field) => field.name === name && field.shape === "spots");
+};
+
 /** What the gate says of the data, without repeating what has been said of the text. */
 function gateTroubles(
   kind: AnyEntryKind,
@@ -124,7 +130,7 @@ function gateTroubles(
 ): Trouble[] {
   const known = new Set(said.map(({ path }) => path));
   return checkData(kind, data)
-    .filter(({ path }) => !known.has(path))
+    .filter(({ path }) => !known.has(path) && !isSpotId(path, fields))
     .map((problem) => {
       const field = fields.find(({ name }) => problem.path.split(".")[1] === name);
       if (!field) return problem;

@@ -68,7 +68,7 @@ function readQuantity(
     const point_deg = compass_deg(text);
     if (point_deg !== undefined) return { value: point_deg };
   }
-  const clock = field.name === "hour_h" ? /^(\d{1,2}):(\d\d)$/.exec(text) : null;
+  const clock = field.suffix === "h" ? /^(\d{1,2}):([0-5]\d)$/.exec(text) : null;
   if (clock) return { value: Number(clock[1]) + Number(clock[2]) / 60 };
   const other = typedSuffix !== undefined && typedSuffix !== field.suffix;
   const written = other && /^[\d.,+\-−½¼¾⅛⅜⅝⅞e ]+$/i.test(text) ? `${text} ${typedSuffix}` : text;

@@ -1,5 +1,6 @@
 import type { AnyEntryKind } from "@sillwood/bench/book";
 import type { Trouble } from "../errors.ts";
+import { fieldsOf } from "./fields.ts";
 import { findThing, plantsOnBench, sortOfSubject } from "./find-thing.ts";
 import type { Typing } from "./typing.ts";
 
@@ -10,9 +11,16 @@ export type Subjects =
 /** The id that entries about the book as a whole carry. */
 const BOOK = "book";
 
+const mayBeSpot = (kind: AnyEntryKind): boolean =>
+  kind.subject === "bench" && !fieldsOf(kind.schema).some(({ shape }) => shape === "spots");
+
+/** A name that several spots carry says so; else what is said of benches is what helps. */
+const betterReason = (ofBench: string, ofSpot: string): string =>
+  / are called /.test(ofSpot) ? ofSpot : ofBench;
+
 /**
  * What an entry is about, from the words after its kind: plants by number or id, `@bench` for all that stand on it, `new` for
- * something the book does not have yet, names of benches, batches, cultivars and supplies.
+ * something the book does not have yet, names of benches and their spots, batches, cultivars and supplies.
  */
 export function subjectsOf(kind: AnyEntryKind, words: readonly string[], typing: Typing): Subjects {
   const sort = sortOfSubject(kind.subject);
@@ -37,8 +45,10 @@ export function subjectsOf(kind: AnyEntryKind, words: readonly string[], typing:
       }
     } else {
       const found = findThing(typing.desk, sort, word);
-      if ("wrong" in found) wrong(found.wrong, word);
-      else on.push(found.id);
+      // Air and light may be written for one spot of a bench; a bench itself is laid whole.
+      const spot = "wrong" in found && mayBeSpot(kind) ? findThing(typing.desk, "spot", word) : found;
+      if ("id" in spot) on.push(spot.id);
+      else if ("wrong" in found) wrong(betterReason(found.wrong, spot.wrong), word);
     }
   }
   if (on.length < kind.onMin_n && troubles.length === 0)

@@ -2,6 +2,9 @@ import type { UnitSystem } from "@sillwood/bench/words";
 import { findUnit, type QuantityKind, toCanonical, unitTable } from "@sillwood/science/units";
 import { own } from "./own.ts";
 
+/** A foot-candle is a lumen on a square foot, exactly 0.3048 m squared. */
+const LUX_PER_FC = 1 / 0.3048 ** 2;
+
 /** What a suffix measures, and how many of the canonical unit it is: a caliper is kept in mm, a pot in cm. */
 interface Measure {
   readonly kind: QuantityKind;
@@ -31,6 +34,10 @@ const MEASURES: Readonly<Record<string, Measure>> = {
 const OWN_NAMES: Readonly<Record<string, readonly string[]>> = {
   deg: ["°", "deg", "degrees"],
   mol_m2_d: ["mol", "mol/m²/d", "mol/m2/d", "mol/m²d", "mol/m2d"],
+  lux: ["lux", "lx", "fc"],
+  W: ["W", "watts", "watt"],
+  umol_J: ["µmol/J", "umol/J"],
+  minor_kWh: ["cents", "ct"],
   umol_m2_s: ["µmol", "umol", "µmol/m²/s", "umol/m2/s", "µmol/m²s", "umol/m2s"],
   ms: ["ms"],
   n: [],
@@ -43,6 +50,7 @@ export const suffixOf = (suffix: string, unit: string): string =>
 /** The unit in which a bare number of this suffix is read, as people write it. */
 export function bareUnit(suffix: string, units: UnitSystem): string {
   const measure = own(MEASURES, suffix);
+  if (suffix === "lux" && units === "us") return "fc";
   if (!measure) return own(OWN_NAMES, suffix)?.[0] ?? "";
   return units === "us" ? measure.us : measure.symbol;
 }
@@ -63,6 +71,7 @@ export function fittingUnits(suffix: string): readonly string[] {
 export function inSuffixUnit(value: number, written: string, suffix: string): number | undefined {
   if (suffix === "frac") return written === "%" ? value / 100 : undefined;
   const measure = own(MEASURES, suffix);
+  if (suffix === "lux" && written === "fc") return tidy(value * LUX_PER_FC);
   if (!measure) return (own(OWN_NAMES, suffix) ?? []).some((name) => name === written) ? value : undefined;
   const row = findUnit(measure.kind, written) ?? findUnit(measure.kind, written.replaceAll("_", "/"));
   const kept = findUnit(measure.kind, measure.symbol);
