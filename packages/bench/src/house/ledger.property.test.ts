@@ -175,6 +175,26 @@ describe("a snapshot", () => {
     );
   });
 
+  it("adopted by a ledger of the same entries saves their run, whatever comes later", () => {
+    fc.assert(
+      fc.property(bookArbitrary, fc.nat(40), (acts, cut) => {
+        const entries = writeBook(acts);
+        const before = entries.slice(0, Math.min(entries.length, 4 + cut));
+        const snapshot = JSON.parse(JSON.stringify(inOneGo(before).snapshot()));
+        const ledger = inOneGo(before);
+        expect(ledger.adopt(snapshot)).toBe(true);
+        for (const entry of entries.slice(before.length)) ledger.add([entry]);
+        expect(stateOf(ledger)).toEqual(stateOf(inOneGo(entries)));
+      }),
+      { numRuns: 60 },
+    );
+  });
+
+  it("is not adopted beside other files", () => {
+    const ledger = inOneGo(writeBook([]));
+    expect(ledger.adopt({ ...ledger.snapshot(), files: [["f".repeat(64), ""]] })).toBe(false);
+  });
+
   it("is not stale when entries only come after it", () => {
     const entries = writeBook([
       { hour: 5, act: "note", plant: 1, pick: 1 },

@@ -90,6 +90,12 @@ export interface Ledger {
   readonly entries_n: number;
   /** What a later start needs in place of all entries. */
   snapshot(): Snapshot;
+  /**
+   * Takes the states of plants from a snapshot of exactly the entries and files that are here, so that no history need be run.
+   *
+   * @returns whether it did: not when other files are here
+   */
+  adopt(snapshot: Snapshot): boolean;
 }
 
 export function createLedger({
@@ -330,6 +336,11 @@ export function createLedger({
         files: [...texts],
         entries_n: book.size,
       };
+    },
+    adopt({ plants: lines, files: theirs }) {
+      if (theirs.length !== texts.size || theirs.some(([file]) => !texts.has(file))) return false;
+      for (const { plant, state } of lines) plants.get(plant)?.adopt(state);
+      return true;
     },
     twins: book.twins,
     get entries_n() {

@@ -17,6 +17,8 @@ export interface Timeline {
   remove(id: EntryId): void;
   /** States from the event at this index on are forgotten. */
   rerunFrom(index: number): void;
+  /** Takes what is known to be the state after all events, so that they need not be run. */
+  adopt(state: PlantState): void;
   events(): readonly PlantEvent[];
   /** Whether an entry brings the plant in; others may have arrived before it. */
   brought(): boolean;
@@ -86,6 +88,9 @@ export function timeline(plant: PlantId, lineStart?: LineStart, reachedBehind?: 
       rerunFrom(index);
     },
     rerunFrom,
+    adopt(state) {
+      kept = [{ after_n: events.length, state }];
+    },
     events() {
       sort();
       return events;

@@ -1,10 +1,9 @@
 import { type Clock, type Entry, entryReader, FIRST_CLOCK } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
-import { createLedger, type Ledger } from "@sillwood/bench/house";
+import { createLedger, keepFold, keptFold, type Ledger } from "@sillwood/bench/house";
 import { assumedSite } from "@sillwood/bench/pages";
 import { placeKinds } from "@sillwood/bench/places";
 import type { ReadStore } from "@sillwood/store/read-only";
-import { keepFold, keptFold } from "./kept-fold.ts";
 
 /** What loading needs of a store. */
 export type LoadStore = Pick<ReadStore, "texts" | "summary" | "refs" | "get" | "files" | "cache">;
@@ -78,7 +77,7 @@ export async function textOf(files: ReadStore["files"], hash: string): Promise<s
 
 /** The present book: from the fold kept at an earlier start and what came since, else from every entry. */
 export async function loadPresent(store: LoadStore, options: LoadOptions): Promise<Loaded> {
-  const kept = options.whole ? undefined : await keptFold(store, options);
+  const kept = options.whole ? undefined : await fromKeptFold(store, options);
   if (kept) {
     await addSeriesFiles(kept.ledger, store.files);
     return kept;
@@ -94,4 +93,13 @@ export async function loadPresent(store: LoadStore, options: LoadOptions): Promi
   const loaded = { ledger, clock };
   if (options.keep) await keepFold(store, loaded, options.keep);
   return loaded;
+}
+
+async function fromKeptFold(store: LoadStore, options: LoadOptions): Promise<Loaded | undefined> {
+  const kept = await keptFold(store, crafts);
+  if (!kept) return undefined;
+  const { snapshot, since } = kept;
+  const ledger = createLedger({ crafts, site: assumedSite(options.zone, options), snapshot });
+  if (since.length > 0 && ledger.add(since).stale) return undefined;
+  return { ledger, clock: latestClock(since, kept.clock) };
 }
