@@ -146,6 +146,8 @@ function fakeHearing(isLocal: boolean): void {
       this.onend?.();
     }
   }
+  navigator.mediaDevices.enumerateDevices = async () =>
+    [{ kind: "audioinput", deviceId: "", groupId: "", label: "" }] as unknown as MediaDeviceInfo[];
   Object.assign(globalThis, {
     SpeechRecognition: Fake,
     hearNow: (transcript: string) =>

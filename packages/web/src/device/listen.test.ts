@@ -40,15 +40,68 @@ function fakeMaker(answer: string | Error = "available") {
   return { maker: FakeRecogniser as RecogniserMaker, made };
 }
 
+/** A device with a microphone and a memory of its own. */
+function deviceWith(mic = true) {
+  const kept = new Map<string, string>();
+  return {
+    hasMicrophone: async () => mic,
+    browser: "Browser 1.0 (test)",
+    memory: {
+      getItem: (key: string) => kept.get(key) ?? null,
+      setItem: (key: string, value: string) => void kept.set(key, value),
+      removeItem: (key: string) => void kept.delete(key),
+    },
+  };
+}
+
+test("a browser whose page crashed twice while it was asked is asked no more; a newer one is", async () => {
+  const device = deviceWith();
+  let asked_n = 0;
+  class Crashing {
+    static available(): Promise<string> {
+      asked_n++;
+      return new Promise(() => undefined);
+    }
+    get processLocally() {
+      return true;
+    }
+  }
+  const maker = Crashing as unknown as RecogniserMaker;
+  for (let visit = 0; visit < 4; visit++) {
+    void canListen(maker, "en", device);
+    await new Promise((resolve) => setTimeout(resolve, 0));
+  }
+  expect(asked_n).toBe(2);
+  expect(await canListen(fakeMaker().maker, "en", device)).toBe(false);
+  const newer = { ...device, browser: "Browser 1.1 (test)" };
+  expect(await canListen(fakeMaker().maker, "en", newer)).toBe(true);
+  expect(await canListen(fakeMaker().maker, "en", newer)).toBe(true);
+});
+
+test("a device without a microphone is not asked at all", async () => {
+  let asked_n = 0;
+  class Asked {
+    static async available(): Promise<string> {
+      asked_n++;
+      return "available";
+    }
+    get processLocally() {
+      return true;
+    }
+  }
+  expect(await canListen(Asked as unknown as RecogniserMaker, "en", deviceWith(false))).toBe(false);
+  expect(asked_n).toBe(0);
+});
+
 test("listens only where the device itself understands the language, now", async () => {
-  expect(await canListen(fakeMaker().maker, "en")).toBe(true);
-  expect(await canListen(fakeMaker("downloadable").maker, "en")).toBe(false);
-  expect(await canListen(fakeMaker("unavailable").maker, "en")).toBe(false);
-  expect(await canListen(fakeMaker(new Error("no such language")).maker, "en")).toBe(false);
-  expect(await canListen(undefined, "en")).toBe(false);
+  expect(await canListen(fakeMaker().maker, "en", deviceWith())).toBe(true);
+  expect(await canListen(fakeMaker("downloadable").maker, "en", deviceWith())).toBe(false);
+  expect(await canListen(fakeMaker("unavailable").maker, "en", deviceWith())).toBe(false);
+  expect(await canListen(fakeMaker(new Error("no such language")).maker, "en", deviceWith())).toBe(false);
+  expect(await canListen(undefined, "en", deviceWith())).toBe(false);
   // An older browser sends the sound away and cannot be told not to.
   class Sending {}
-  expect(await canListen(Sending as unknown as RecogniserMaker, "en")).toBe(false);
+  expect(await canListen(Sending as unknown as RecogniserMaker, "en", deviceWith())).toBe(false);
 });
 
 test("hears whole utterances on the device, goes on after a silence, and not after it was stopped", () => {

@@ -32,11 +32,45 @@ interface HeardEvent {
 export const browserRecogniser = (): RecogniserMaker | undefined =>
   (globalThis as { SpeechRecognition?: RecogniserMaker }).SpeechRecognition;
 
-/** Whether this device recognises the language by itself, at once: nothing is fetched for it. */
-export async function canListen(maker: RecogniserMaker | undefined, language: string): Promise<boolean> {
+/** What asking needs of the device; tests bring their own. */
+export interface HearingDevice {
+  hasMicrophone(): Promise<boolean>;
+  /** Outlives a page that crashed. */
+  readonly memory: Pick<Storage, "getItem" | "setItem" | "removeItem">;
+  readonly browser: string;
+}
+
+export const thisDevice = (): HearingDevice => ({
+  hasMicrophone: async () =>
+    ((await navigator.mediaDevices?.enumerateDevices()) ?? []).some(({ kind }) => kind === "audioinput"),
+  memory: localStorage,
+  browser: navigator.userAgent,
+});
+
+const ASKING = "sillwood.listen.asking";
+/** A page may be closed while it asks; twice in one browser is no accident. */
+const CRASHES_n = 2;
+
+/**
+ * Whether this device recognises the language by itself, at once: nothing is fetched for it. Some browsers carry the words of this
+ * interface without what stands behind it, and their page crashes when asked: such a browser is asked no more.
+ */
+export async function canListen(
+  maker: RecogniserMaker | undefined,
+  language: string,
+  { hasMicrophone, memory, browser }: HearingDevice,
+): Promise<boolean> {
   if (!maker?.available || !("processLocally" in maker.prototype)) return false;
   try {
-    return (await maker.available({ langs: [language], processLocally: true })) === "available";
+    if (!(await hasMicrophone())) return false;
+    const [before_n = "0", ...rest] = (memory.getItem(ASKING) ?? "").split(" ");
+    const unanswered_n = rest.join(" ") === browser ? Number(before_n) : 0;
+    if (unanswered_n >= CRASHES_n) return false;
+    memory.setItem(ASKING, `${unanswered_n + 1} ${browser}`);
+    const answer = await maker
+      .available({ langs: [language], processLocally: true })
+      .finally(() => memory.removeItem(ASKING));
+    return answer === "available";
   } catch {
     return false;
   }

@@ -1,5 +1,12 @@
 import { useEffect, useRef, useState } from "react";
-import { browserRecogniser, canListen, isSpeaking, type Listening, listen } from "../../device/listen.ts";
+import {
+  browserRecogniser,
+  canListen,
+  isSpeaking,
+  type Listening,
+  listen,
+  thisDevice,
+} from "../../device/listen.ts";
 import { useSettings } from "../say.ts";
 import { type Heard, heardWords } from "./heard-words.ts";
 
@@ -22,7 +29,7 @@ export function useListening(onHeard: (heard: Heard) => void): Ears {
   hear.current = onHeard;
   useEffect(() => {
     let over = false;
-    void canListen(browserRecogniser(), language).then((answer) => !over && setCan(answer));
+    void canListen(browserRecogniser(), language, thisDevice()).then((answer) => !over && setCan(answer));
     return () => {
       over = true;
     };
