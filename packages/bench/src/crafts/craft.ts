@@ -32,7 +32,7 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   /** The slice at the end of the step; called after all crafts have computed their rates. */
   integrate(slice: Slice, rates: Rates, step: Step): Slice;
   readonly offers: {
-    readonly [Name in ReadingName]?: (slice: Slice, plant: PlantFacts) => Reading | undefined;
+    readonly [Name in ReadingName]?: (slice: Slice, plant: PlantFacts, sight: Sight) => Reading | undefined;
   };
   limits(slice: Slice, sight: Sight, say: Say): readonly Limit[];
   /** What the plants of one bench tell one another about today (pooling); a pure function of their slices. */
@@ -180,6 +180,8 @@ export interface Assumption {
 /** What a craft may see of one plant at one moment. */
 export interface Sight {
   readonly plant: PlantFacts;
+  /** As its cultivar says; "unknown", or left out, where none does. */
+  readonly species?: Species;
   readonly at_ms: number;
   readonly read: Read;
   readonly airAt: AirAt;

@@ -1,5 +1,6 @@
 import type { AnyCraft } from "./craft.ts";
+import { growth } from "./growth/index.ts";
 import { watering } from "./watering/index.ts";
 
 /** Every craft of the house, one line each. The last that offers a reading wins. */
-export const crafts = [watering] as const satisfies readonly AnyCraft[];
+export const crafts = [watering, growth] as const satisfies readonly AnyCraft[];

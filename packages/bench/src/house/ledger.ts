@@ -154,6 +154,8 @@ export function createLedger({
       airAt,
       site: house.places.site,
       assumed: (key) => values.get(key) ?? assumed(key),
+      speciesOf: (cultivar) =>
+        (cultivar === undefined ? undefined : house.batches.cultivars.get(cultivar)?.species) ?? "unknown",
     });
     scene = { house, records, calendar, airAt, runner };
     return scene;
@@ -175,7 +177,7 @@ export function createLedger({
   }
 
   /** Kinds of house entries that a plant's history does not depend on: they leave its runs as they are. */
-  const APART = /^(supply|batch|cultivar|round|book|forecast)\./;
+  const APART = /^(supply|batch|round|book|forecast)\./;
   const weightOf = (kind: string) => (APART.test(kind) ? "apart" : "runs");
 
   /** Every plant has to be run again: places, people, weather or assumptions changed. */

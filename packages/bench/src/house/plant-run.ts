@@ -5,6 +5,7 @@ import type { AnyCraft, Happening, Sight, Step } from "../crafts/craft.ts";
 import type { AirAt, AirDay, Spell } from "../places/ahead.ts";
 import type { Site } from "../places/site.ts";
 import type { Calendar } from "../places/time.ts";
+import type { Species } from "../plants/batch-kinds.ts";
 import type { PlantFacts } from "../plants/facts.ts";
 import { foldFacts, unmetPlant } from "../plants/fold.ts";
 import { type Reading, type ReadingName, readingKinds } from "../readings.ts";
@@ -31,6 +32,7 @@ export interface Stage {
   readonly airAt: AirAt;
   readonly site: Site;
   assumed(key: string): number;
+  speciesOf(cultivar: string | undefined): Species;
 }
 
 const DAY_ms = 86_400_000;
@@ -67,7 +69,10 @@ export function plantRunner(stage: Stage): Runner {
       this.slices = slices;
     }
     read(name: ReadingName): Reading {
-      return readers[name](this.plant, this.slices, this.at_ms);
+      return readers[name](this);
+    }
+    get species(): Species {
+      return stage.speciesOf(this.plant.cultivar);
     }
     airAt(spot: string | undefined, date: string): AirDay {
       return airAt(spot, date);
@@ -200,6 +205,7 @@ export function plantRunner(stage: Stage): Runner {
   /** A sight that can be spread into a wider one. */
   const plain = (at: Moment): Sight => ({
     plant: at.plant,
+    species: at.species,
     at_ms: at.at_ms,
     read: (name) => at.read(name),
     airAt,
@@ -227,7 +233,7 @@ function effectsOf(
   }
 }
 
-type Reader = (facts: PlantFacts, slices: readonly unknown[], at_ms: number) => Reading;
+type Reader = (at: Sight & { readonly slices: readonly unknown[] }) => Reading;
 
 /** How each reading is had: from the last craft that has a value, else the usual. A craft that offers nonsense is not believed. */
 function readersOf(crafts: readonly AnyCraft[]): Readonly<Record<ReadingName, Reader>> {
@@ -236,12 +242,12 @@ function readersOf(crafts: readonly AnyCraft[]): Readonly<Record<ReadingName, Re
     const offers = crafts
       .flatMap(({ offers }, i) => (offers[name] ? [{ i, offer: offers[name] }] : []))
       .reverse();
-    readers[name] = (facts, slices, at_ms) => {
+    readers[name] = (at) => {
       for (const { i, offer } of offers) {
-        const offered = offer(slices[i], facts) as Reading | undefined;
+        const offered = offer(at.slices[i], at.plant, at) as Reading | undefined;
         if (offered && Number.isFinite(offered.value)) return offered;
       }
-      return usual(name, facts, at_ms);
+      return usual(name, at.plant, at.at_ms);
     };
   }
   return readers;

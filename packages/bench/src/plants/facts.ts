@@ -65,11 +65,20 @@ const LEAF_FORM_frac = 0.67;
 const LEAF_WIDTH_PER_LENGTH = 0.5;
 const USUAL_LEAF_LENGTH_cm = 5;
 
+/** Length and width of its leaves, as far as they were measured. */
+export function leafSize_cm(plant: PlantFacts): { readonly length_cm: number; readonly width_cm: number } {
+  const length_cm = plant.leafLength_cm?.value ?? USUAL_LEAF_LENGTH_cm;
+  return { length_cm, width_cm: plant.leafWidth_cm?.value ?? length_cm * LEAF_WIDTH_PER_LENGTH };
+}
+
+/** Leaf area of such a plant in leaf, by kind and pot alone, m². */
+export const fullLeafArea_m2 = (plant: PlantFacts): number =>
+  LEAF_AREA_PER_RIM[plant.habit] * rimArea_m2(plant.pot ?? USUAL_POT);
+
 /** One-sided leaf area by leaf count, else by kind and pot. */
 export function usualLeafArea(plant: PlantFacts): Reading {
   if (plant.leaves_n) {
-    const length_cm = plant.leafLength_cm?.value ?? USUAL_LEAF_LENGTH_cm;
-    const width_cm = plant.leafWidth_cm?.value ?? length_cm * LEAF_WIDTH_PER_LENGTH;
+    const { length_cm, width_cm } = leafSize_cm(plant);
     const value =
       (plant.leaves_n.value * plant.leavesKept_frac * length_cm * width_cm * LEAF_FORM_frac) / 10_000;
     return {
@@ -79,7 +88,7 @@ export function usualLeafArea(plant: PlantFacts): Reading {
       from: `${plant.leaves_n.value} leaves of about ${length_cm} × ${width_cm} cm`,
     };
   }
-  const value = LEAF_AREA_PER_RIM[plant.habit] * rimArea_m2(plant.pot ?? USUAL_POT) * plant.leavesKept_frac;
+  const value = fullLeafArea_m2(plant) * plant.leavesKept_frac;
   return { value, sd: value * 0.5, origin: "assumed", from: `usual for this kind in a pot of this width` };
 }
 

@@ -49,7 +49,7 @@ export const log: Words["log"] = {
   me: "ich",
   filters: "Zeigen",
   number: "Nummer",
-  crafts: { watering: "Wasser" },
+  crafts: { watering: "Wasser", growth: "Wachstum" },
   findADay: "Tag suchen",
   day: "Tag",
   everyDay: "alle Tage",

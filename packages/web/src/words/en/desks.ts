@@ -2,7 +2,9 @@
 export const desk = {
   title: "Desk",
   crafts: "Crafts and desks",
-  craftNames: { watering: "Watering", lighting: "Lighting" } as Readonly<Record<string, string>>,
+  craftNames: { watering: "Watering", lighting: "Lighting", growth: "Growth" } as Readonly<
+    Record<string, string>
+  >,
   waits: (due_n: number) =>
     due_n === 0 ? "nothing waits" : due_n === 1 ? "1 task waits" : `${due_n} tasks wait`,
   wrong: "What is wrong?",

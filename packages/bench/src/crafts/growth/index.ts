@@ -1,0 +1,27 @@
+import type { Craft } from "../craft.ts";
+import { type GrowthRates, growthIntegrate, growthRates } from "./advance.ts";
+import { growthAssumptions } from "./assumptions.ts";
+import { startSlice } from "./clock.ts";
+import { growthFold } from "./fold.ts";
+import { growthKinds } from "./kinds.ts";
+import { growthOffers } from "./offers.ts";
+import { growthOutlook } from "./outlook.ts";
+import { growthLooks, growthSigns } from "./signs.ts";
+import type { GrowthSlice } from "./slice.ts";
+import { CRAFT } from "./tasks.ts";
+
+/** Growth: how far each plant has come, its leaves and nodes, by warmth, light and what people see. */
+export const growth = {
+  name: CRAFT,
+  kinds: growthKinds,
+  assumptions: growthAssumptions,
+  start: startSlice,
+  fold: growthFold,
+  rates: growthRates,
+  integrate: growthIntegrate,
+  offers: growthOffers,
+  limits: () => [],
+  outlook: growthOutlook,
+  looks: growthLooks,
+  signs: growthSigns,
+} as const satisfies Craft<GrowthSlice, GrowthRates>;
