@@ -21,6 +21,8 @@ export interface ReadAsk {
   readonly spot: string;
   readonly kind: "light.pair" | "light.lamp";
   readonly data: Json;
+  /** When it was read; now when left out. */
+  readonly at_ms?: number;
 }
 
 export interface LightPage {
