@@ -37,7 +37,7 @@ export interface KeptFold {
 }
 
 /** Raised when the shape of `Kept` changes. */
-const KEPT_VERSION = 2;
+const KEPT_VERSION = 3;
 /** Books below this are read faster than a fold is. */
 const WORTH_KEEPING_n = 2_000;
 /** Entries of this many newest months are named, so that new ones are told from old. */

@@ -2,6 +2,7 @@ import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { counter, plantId, TEST_SITE, testLedger, testPen } from "../../test/toy.ts";
 import type { Entry, EntryId, Json } from "../book/index.ts";
+import { paceOf } from "../round/minutes.ts";
 import { createLedger, type Ledger } from "./index.ts";
 
 /** A book of a few plants with everything that can go wrong with order: moves, corrections, withdrawals, late entries. */
@@ -188,6 +189,24 @@ describe("a snapshot", () => {
       }),
       { numRuns: 60 },
     );
+  });
+
+  it("tells as well how fast people walk", () => {
+    const pen = testPen(testLedger());
+    const entries = writeBook([]);
+    for (let day = 1; day <= 30; day++)
+      entries.push(
+        pen.at(24 * day, {
+          kind: "round.walked",
+          on: [plantId(1)],
+          data: { bench: "b1", minutes: 10 + day, tasks_n: 10 },
+        }),
+      );
+    const whole = inOneGo(entries);
+    const ledger = createLedger({ crafts: [counter], site: TEST_SITE, snapshot: whole.snapshot() });
+    expect(whole.walks().length).toBe(30);
+    expect(ledger.walks().length).toBe(20);
+    expect(paceOf(ledger)).toEqual(paceOf(whole));
   });
 
   it("is not adopted beside other files", () => {

@@ -11,10 +11,11 @@ import type { Site } from "../places/site.ts";
 import { type Calendar, calendarOf } from "../places/time.ts";
 import { type StaleWeather, staleWeather } from "../places/weather-age.ts";
 import { plantKinds } from "../plants/kinds.ts";
+import { isTimedWalk } from "../round/kinds.ts";
 import { emptyHouse, foldHouse, type House, houseKinds } from "./house.ts";
 import { type PlantEvent, type PlantState, plantRunner, type Runner } from "./plant-run.ts";
 import { DEVICE_CLOCK, inBookOrder, type Record, recordBook } from "./records.ts";
-import { recentOf, type Snapshot, settled } from "./snapshot.ts";
+import { latestWalks, recentOf, type Snapshot, settled } from "./snapshot.ts";
 import { type Timeline, timeline } from "./timeline.ts";
 
 export interface LedgerOptions {
@@ -78,6 +79,8 @@ export interface Ledger {
   /** Entries that are in the book and do not act: withdrawn, newer, broken. */
   idle(): readonly Record[];
   eventsOf(plant: PlantId): readonly PlantEvent[];
+  /** Rounds that were walked and timed, in book order; from a snapshot on only the latest of each person. */
+  walks(): readonly Entry[];
   /** Series that an entry names and whose file is not here yet. */
   missing(): Records["missing"];
   /** Weather that is not of today, for what stands outdoors. */
@@ -115,6 +118,7 @@ export function createLedger({
   const issuedTexts = new Map<string, string>();
   const plants = new Map<PlantId, Timeline>();
   const houseEntries = new Map<EntryId, Entry>();
+  const walks = new Map<EntryId, Entry>();
   let revision = 0;
   let factsRevision = 0;
   let roster: readonly PlantId[] | undefined;
@@ -194,6 +198,7 @@ export function createLedger({
       houseEntries.set(id, acting);
       return { plants: taken.plants, house: weightOf(acting.kind) };
     }
+    if (isTimedWalk(acting)) walks.set(id, acting);
     const event = { entry: acting, kind };
     for (const plant of acting.on) {
       let line = plants.get(plant as PlantId);
@@ -212,6 +217,7 @@ export function createLedger({
     if (!acting || !kind || acting.at_ms > at_ms) return NOWHERE;
     if (kind.subject !== "plant")
       return { plants: [], house: houseEntries.delete(id) ? weightOf(acting.kind) : "no" };
+    walks.delete(id);
     for (const plant of acting.on) plants.get(plant as PlantId)?.remove(id);
     return { plants: acting.on, house: "no" };
   }
@@ -222,6 +228,7 @@ export function createLedger({
       lay(entry.id, book.get(entry.id) as Record, undefined);
     }
     book.add(snapshot.recent);
+    for (const walk of snapshot.walks) walks.set(walk.id, walk);
     for (const { plant, state, brought, recent } of snapshot.plants) {
       const events = recent.flatMap((id) => {
         const { acting, kind } = book.get(id) ?? {};
@@ -311,6 +318,7 @@ export function createLedger({
     records: () => book.all(),
     idle: () => book.idle(),
     eventsOf: (plant) => plants.get(plant)?.events() ?? [],
+    walks: () => [...walks.values()].sort(inBookOrder),
     missing: () => sceneNow().records.missing,
     staleWeather(now_ms) {
       const { records, calendar } = sceneNow();
@@ -335,6 +343,7 @@ export function createLedger({
         house: [...houseEntries.values()].map(settled),
         plants: lines,
         recent: [...recent.values()].map(settled),
+        walks: latestWalks([...walks.values()].sort(inBookOrder)),
         files: [...texts],
         entries_n: book.size,
       };

@@ -1,4 +1,4 @@
-import type { PlantId } from "../book/entry.ts";
+import type { PlantEvent } from "../house/index.ts";
 import type { Desk } from "../pages/desk.ts";
 import { nameBook } from "../pages/names.ts";
 import { craftAsks } from "../pages/world.ts";
@@ -47,14 +47,11 @@ function doneTwice(desk: Desk): Ask[] {
   const { ledger, say, now_ms } = desk;
   const asks: Ask[] = [];
   for (const plant of desk.living()) {
-    const settled_ms = lastSettled(desk, plant);
-    const recent = ledger
-      .eventsOf(plant)
-      .filter(
-        ({ entry, kind }) =>
-          entry.at_ms > now_ms - LOOK_BACK_ms &&
-          kind.effects(entry.data, entry).some(({ effect }) => effect === "water in"),
-      );
+    const events = eventsFrom(ledger.eventsOf(plant), now_ms - LOOK_BACK_ms);
+    const settled_ms = lastSettled(events);
+    const recent = events.filter(({ entry, kind }) =>
+      kind.effects(entry.data, entry).some(({ effect }) => effect === "water in"),
+    );
     for (let i = 1; i < recent.length; i++) {
       const [a, b] = [recent[i - 1]?.entry, recent[i]?.entry];
       if (!a || !b || a.by === b.by || b.at_ms - a.at_ms > TWICE_WITHIN_ms || settled_ms > b.at_ms) continue;
@@ -79,11 +76,8 @@ function doneTwice(desk: Desk): Ask[] {
   return asks;
 }
 
-function lastSettled(desk: Desk, plant: PlantId): number {
-  return desk.ledger
-    .eventsOf(plant)
-    .reduce((last, { entry }) => (entry.kind === roundKinds.settled.kind ? entry.at_ms : last), 0);
-}
+const lastSettled = (events: readonly PlantEvent[]): number =>
+  events.reduce((last, { entry }) => (entry.kind === roundKinds.settled.kind ? entry.at_ms : last), 0);
 
 function leftForGrower(desk: Desk): Ask[] {
   const words = roundWords(desk.say);
@@ -135,10 +129,7 @@ function askedToAllow(desk: Desk): Ask[] {
 }
 
 /** The end of a plant's line from an instant on, read from behind: a line is long and a day short. */
-function eventsFrom<Event extends { readonly entry: { readonly at_ms: number } }>(
-  events: readonly Event[],
-  from_ms: number,
-): readonly Event[] {
+function eventsFrom(events: readonly PlantEvent[], from_ms: number): readonly PlantEvent[] {
   let first_n = events.length;
   while (first_n > 0 && (events[first_n - 1]?.entry.at_ms ?? 0) >= from_ms) first_n--;
   return events.slice(first_n);

@@ -1,4 +1,5 @@
 import * as v from "valibot";
+import type { Entry } from "../book/entry.ts";
 import { choice, id, quantity, text } from "../book/fields.ts";
 import type { EntryKind } from "../book/kinds.ts";
 import type { Say } from "../words/say.ts";
@@ -116,3 +117,13 @@ export const roundKinds = {
     example: { from_ms: 1_767_225_600_000, to_ms: 1_767_657_600_000 },
   } satisfies EntryKind<Absence>,
 } as const;
+
+/** A walk that tells how fast somebody is: it says how long it took and for how much work. */
+export function isTimedWalk({ kind, data }: Entry): boolean {
+  if (kind !== roundKinds.walked.kind) return false;
+  const { minutes, tasks_n } = data as unknown as Walked;
+  return Boolean(minutes && tasks_n);
+}
+
+/** A pace is learned from this many of the latest walks. @source our assumption */
+export const PACE_WALKS_n = 20;
