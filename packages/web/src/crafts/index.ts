@@ -1,9 +1,12 @@
 import { growth } from "./growth/index.ts";
+import { lighting } from "./lighting/index.ts";
 import type { CraftName, CraftScreens } from "./screens.ts";
 import { watering } from "./watering/index.ts";
 
 /** One line a craft: its screens, or an explicit "none". */
-export const craftScreens = { watering, growth } satisfies Readonly<Record<CraftName, CraftScreens | "none">>;
+export const craftScreens = { watering, lighting, growth } satisfies Readonly<
+  Record<CraftName, CraftScreens | "none">
+>;
 
 /** The first craft that gives something, whatever it is called. */
 export function fromCrafts<Part extends keyof CraftScreens>(part: Part): CraftScreens[Part] | undefined {

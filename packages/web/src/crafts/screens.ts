@@ -15,6 +15,8 @@ export interface CraftScreens {
     readonly path: `/craft/${string}`;
     readonly screen: LazyExoticComponent<ComponentType>;
   }[];
+  /** Where a craft has more to say of a bench: its page for it. */
+  readonly ofBench?: (bench: string) => string;
   /** A drawing for the pot in hand, from what the craft knows of it. */
   readonly atThePot?: ComponentType<{ readonly page: PlantPage }>;
   /** The entry for a weight read off the scale. */
