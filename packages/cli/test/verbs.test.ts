@@ -190,6 +190,30 @@ describe("light in the shell", () => {
     expect(set?.data).toEqual({ from_h: 17.5, hours_h: 3.5 });
   });
 
+  it("says light by bench and month, with the working of each number, and refuses what is none", async () => {
+    const all = await sh.run("light");
+    expect(all.err).toBe("");
+    expect(all.out).toContain("South sill");
+    expect(all.out).toMatch(/S3 .*1 .*wants/);
+    const one = (await sh.run("light", "south-sill", "--month", "12", "--json")).json() as unknown as {
+      month: number;
+      benches: { spots: { light: { mid_mol_m2_d: number }; year: unknown[] }[] }[];
+    };
+    expect(one.month).toBe(12);
+    expect(one.benches).toHaveLength(1);
+    expect(one.benches[0]?.spots[0]?.year).toHaveLength(12);
+    const june = (
+      await sh.run("light", "south-sill", "--month", "6", "--json")
+    ).json() as unknown as typeof one;
+    const midOf = ({ benches }: typeof one) => benches[0]?.spots[0]?.light.mid_mol_m2_d ?? Number.NaN;
+    expect(midOf(june)).toBeGreaterThan(midOf(one));
+    const working = await sh.run("light", "south-sill", "--working", "all", "--json");
+    expect(JSON.stringify(working.json())).toContain('"formula"');
+    expect((await sh.run("light", "--month", "13")).code).toBe(2);
+    expect((await sh.run("light", "nowhere")).err).toContain('no bench is called "nowhere"');
+    expect((await sh.run("light", "south-sill", "--working", "zzz")).code).toBe(1);
+  });
+
   it("names the bench or the spot that is not there, and what a pair still lacks", async () => {
     expect((await sh.run("enter", "light.pair", "S9", "inside=1", "outside=99", "sky=clear")).err).toContain(
       'no bench is called "S9"',
@@ -213,6 +237,7 @@ describe("every verb", () => {
       ["book", "log"],
       ["reckon", "dew"],
       ["away", "tomorrow", "2026-03-20"],
+      ["light"],
       ["enter", "--list"],
       ["read", "plants", "--columns"],
     ]) {
@@ -225,6 +250,7 @@ describe("every verb", () => {
       ["show"],
       ["show", "1", "2"],
       ["round", "--minutes", "x"],
+      ["light", "a", "b"],
       ["book", "burn"],
       ["read", "songs"],
       ["reckon", "x=1", "y"],
@@ -239,7 +265,7 @@ describe("every verb", () => {
 
   it("explains itself in at most eighty columns", async () => {
     const sh = shell();
-    for (const verb of ["open", "round", "show", "enter", "read", "away", "book", "reckon"]) {
+    for (const verb of ["open", "round", "show", "light", "enter", "read", "away", "book", "reckon"]) {
       const { out } = await sh.run(verb, "--help");
       expect(out).toContain(verb);
       for (const line of out.split("\n")) expect(line.length).toBeLessThanOrEqual(100);

@@ -2,6 +2,7 @@ import type { Command } from "../command.ts";
 import { away } from "./away.ts";
 import { book } from "./book.ts";
 import { enter } from "./enter.ts";
+import { light } from "./light.ts";
 import { open } from "./open.ts";
 import { read } from "./read.ts";
 import { reckon } from "./reckon.ts";
@@ -9,4 +10,4 @@ import { round } from "./round.ts";
 import { show } from "./show.ts";
 
 /** Every verb, one line each, in the order of the help. */
-export const commands: readonly Command[] = [open, round, show, enter, read, away, book, reckon];
+export const commands: readonly Command[] = [open, round, show, light, enter, read, away, book, reckon];

@@ -45,6 +45,14 @@ export const german: CliWords = {
   answers: (said) => `Antworten: ${said}`,
   noEntries: "Keine Einträge.",
   asKnown: (when) => `Kenntnisstand ${when}`,
+  light: {
+    seats: "Bessere Plätze",
+    timer: "Zeitschaltuhr",
+    read: "bisher gemessen",
+    free: "frei",
+    range: (low, high) => `(${low} bis ${high})`,
+    wants: (light) => `braucht ${light}`,
+  },
   sheet: {
     title: "Rundgangsblatt",
     number: "Topf",

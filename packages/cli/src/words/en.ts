@@ -45,6 +45,14 @@ export const english: CliWords = {
   answers: (said) => `answers: ${said}`,
   noEntries: "No entries.",
   asKnown: (when) => `as known ${when}`,
+  light: {
+    seats: "Better seats",
+    timer: "timer",
+    read: "read so far",
+    free: "free",
+    range: (low, high) => `(${low} to ${high})`,
+    wants: (light) => `wants ${light}`,
+  },
   sheet: {
     title: "Round sheet",
     number: "pot",

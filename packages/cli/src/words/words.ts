@@ -37,6 +37,14 @@ export interface CliWords {
   answers(said: string): string;
   noEntries: string;
   asKnown(when: string): string;
+  readonly light: {
+    readonly seats: string;
+    readonly timer: string;
+    readonly read: string;
+    readonly free: string;
+    range(low: string, high: string): string;
+    wants(light: string): string;
+  };
   readonly sheet: {
     readonly title: string;
     readonly number: string;
