@@ -131,11 +131,9 @@ function indoorDay(
         };
   const { daylight } = light;
   const dli_mol_m2_d = daylight.window_mol_m2_d + daylight.lamp_mol_m2_d;
-  // A day nobody has seen may be dull or sunny: the fifth of days at either end lies about 0.85 sd from the middle.
-  const weatherSd_frac =
-    dli_mol_m2_d > 0 ? (daylight.sunny_mol_m2_d - daylight.dull_mol_m2_d) / (2 * 0.85 * dli_mol_m2_d) : 0;
+  // Only what is not known of the place: dull and sunny days come and go, and are in a day's own noise.
   const lightSd = bench
-    ? Math.min(DEMAND_SD.unknown, DEMAND_PER_LIGHT * Math.hypot(daylight.sd_frac, weatherSd_frac))
+    ? Math.min(DEMAND_SD.unknown, DEMAND_PER_LIGHT * daylight.sd_frac)
     : DEMAND_SD.unknown;
   const airSd = logged ? DEMAND_SD.logged : said ? DEMAND_SD.typed : DEMAND_SD.typed * 1.5;
   return dayOf(base, {

@@ -56,6 +56,9 @@ function clearSky(
   return { most: unit === "lux" ? ppfd * LUX_PER_umol : ppfd, up_deg: apparentElevation_deg };
 }
 
+/** A number whose unit follows with the next one. */
+const bare = (said: string): string => said.replace(/\s\S+$/, "");
+
 const draftOf = ({ spot, kind }: ReadAsk, data: Json) => ({ kind, on: [spot], data });
 
 function judgePair(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
@@ -64,7 +67,8 @@ function judgePair(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
   const data = ask.data as unknown as PairData;
   const { inside, outside, unit } = pairRead(data);
   const inLux = unit === "lux";
-  const said = (value: number) => say.number(value, inLux || value >= 10 ? 0 : 1);
+  const said = (value: number) =>
+    inLux ? say.illuminance(value) : `${say.number(value, value >= 10 ? 0 : 1)} µmol/m²s`;
   const sky = clearSky(world, unit, ask.at_ms ?? now_ms);
   const swapped = draftOf(ask, {
     ...(inLux
@@ -84,21 +88,21 @@ function judgePair(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
     return {
       state: "refused",
       said: refuse
-        ? words.brighterThanSky(said(inside), said(sky.most), unit)
-        : words.brighterInside(said(inside), said(outside), unit),
+        ? words.brighterThanSky(bare(said(inside)), said(sky.most))
+        : words.brighterInside(bare(said(inside)), said(outside)),
       answers: inside > outside ? [{ said: words.swapped, drafts: [swapped] }] : [],
     };
   if (low) return { state: "doubtful", said: words.lowSun, answers: [asRead] };
   if (outside > ABOVE_CLEAR * sky.most + (inLux ? 300 : 5))
     return {
       state: "refused",
-      said: words.outsideTooBright(said(outside), said(sky.most), unit),
+      said: words.outsideTooBright(said(outside), said(sky.most)),
       answers: [],
     };
   if (data.sky === "evenly grey" && outside > GREY_MOST_frac * sky.most)
     return {
       state: "doubtful",
-      said: words.notGrey(said(outside), unit),
+      said: words.notGrey(said(outside)),
       answers: [
         { said: words.wasBroken, drafts: [draftOf(ask, { ...(ask.data as object), sky: "broken" } as Json)] },
         asRead,

@@ -91,13 +91,13 @@ export type PairData = v.InferOutput<typeof pairSchema>;
 
 const underLampSchema = v.pipe(
   v.strictObject({
-    lux: v.optional(quantity("light under the lamp", "lux", 1, meterSchema.most_lux)),
+    under_lux: v.optional(quantity("light under the lamp", "lux", 1, meterSchema.most_lux)),
     ppfd_umol_m2_s: v.optional(quantity("light under the lamp", "µmol/m²s", 0.1, meterSchema.most_umol)),
     /** Where it was held; at the leaves of the spot when left out. */
     above_m: v.optional(quantity("lamp above the sensor", "m", 0.03, 4)),
   }),
   v.check(
-    (read) => (read.lux === undefined) !== (read.ppfd_umol_m2_s === undefined),
+    (read) => (read.under_lux === undefined) !== (read.ppfd_umol_m2_s === undefined),
     "light under the lamp is missing or given twice; expected one reading in lux or in µmol/m²s",
   ),
 );

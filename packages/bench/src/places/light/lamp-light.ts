@@ -8,6 +8,7 @@ import {
   type MapReading,
   mapError,
   mapRatio,
+  ppfdFromLux_umol_m2_s,
 } from "@sillwood/science/light";
 import type { Origin } from "../../working/working.ts";
 import type { Bench, From, Places } from "../places.ts";
@@ -35,14 +36,6 @@ const USUAL_EFFICACY_umol_J: Readonly<Record<LampData["source"], number>> = {
   "metal halide": 1.46,
   "high pressure sodium": 1.3,
   "red and blue": 2.2,
-};
-/** Lux of one µmol; of red and blue lamps there is none to go by. @source sun-light sheet section 4 */
-const LUX_PER_umol: Readonly<Record<LampData["source"], number | undefined>> = {
-  "white LED": 68,
-  fluorescent: 74,
-  "metal halide": 71,
-  "high pressure sodium": 82,
-  "red and blue": undefined,
 };
 /** A lamp is built over the pots: above the row when nobody said where. @source our assumption */
 const OVER_ROW_m = 0.25;
@@ -146,7 +139,7 @@ function ratioRead(
   modelledAt: (above_m: number) => number,
 ): number | undefined {
   const all = read.flatMap(({ data }) => {
-    const ppfd = data.ppfd_umol_m2_s ?? umolOfLux(data.lux ?? 0, lamp.source);
+    const ppfd = data.ppfd_umol_m2_s ?? umolOfLux(data.under_lux ?? 0, lamp.source);
     const above_m = data.above_m ?? lamp.above_m;
     return ppfd === undefined || modelledAt(above_m) <= 0 ? [] : [{ ppfd, above_m }];
   });
@@ -167,7 +160,6 @@ function ratioRead(
   return Math.exp(ln / all.length);
 }
 
-function umolOfLux(lux: number, source: LampData["source"]): number | undefined {
-  const perUmol = LUX_PER_umol[source];
-  return perUmol === undefined ? undefined : lux / perUmol;
-}
+/** Of red and blue lamps lux says nothing. */
+const umolOfLux = (illuminance_lx: number, source: LampData["source"]): number | undefined =>
+  source === "red and blue" ? undefined : ppfdFromLux_umol_m2_s({ illuminance_lx, source });

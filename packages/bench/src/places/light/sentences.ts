@@ -66,9 +66,9 @@ const english = (say: Say): LightSentences => ({
     return `light at the leaf ${readSaid(say, inside, unit)}, outdoors ${readSaid(say, outside, unit)}, sky ${data.sky}`;
   },
   underLamp: (data) =>
-    data.lux === undefined
+    data.under_lux === undefined
       ? `light under the lamp ${say.number(data.ppfd_umol_m2_s ?? 0, 0)} µmol/m²s`
-      : `light under the lamp ${say.illuminance(data.lux)}`,
+      : `light under the lamp ${say.illuminance(data.under_lux)}`,
   tariff: (data) => `electricity costs ${say.number(data.price_minor_kWh, 1)} hundredths a kWh`,
 });
 
@@ -111,8 +111,8 @@ const german = (say: Say): LightSentences => ({
     return `Licht am Blatt ${readSaid(say, inside, unit)}, draußen ${readSaid(say, outside, unit)}, Himmel ${SKY_DE[data.sky]}`;
   },
   underLamp: (data) =>
-    data.lux === undefined
+    data.under_lux === undefined
       ? `Licht unter der Lampe ${say.number(data.ppfd_umol_m2_s ?? 0, 0)} µmol/m²s`
-      : `Licht unter der Lampe ${say.illuminance(data.lux)}`,
+      : `Licht unter der Lampe ${say.illuminance(data.under_lux)}`,
   tariff: (data) => `Strom kostet ${say.number(data.price_minor_kWh, 1)} Hundertstel je kWh`,
 });

@@ -47,7 +47,7 @@ export const fields: Words["fields"] = {
     inside_umol_m2_s: "Am Blatt",
     outside_umol_m2_s: "Draußen",
     sky: "Himmel",
-    lux: "Unter der Lampe",
+    under_lux: "Unter der Lampe",
     ppfd_umol_m2_s: "Unter der Lampe",
     price_minor_kWh: "Eine kWh kostet",
     cheapPrice_minor_kWh: "Eine kWh in den billigen Stunden kostet",

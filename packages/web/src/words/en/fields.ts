@@ -47,7 +47,7 @@ export const fields = {
     inside_umol_m2_s: "At the leaf",
     outside_umol_m2_s: "Outdoors",
     sky: "Sky",
-    lux: "Under the lamp",
+    under_lux: "Under the lamp",
     ppfd_umol_m2_s: "Under the lamp",
     price_minor_kWh: "A kWh costs",
     cheapPrice_minor_kWh: "A kWh in the cheap hours costs",
