@@ -4,6 +4,7 @@ import { lineText } from "./book/line.ts";
 import type { Names } from "./book/notes-to-book.ts";
 import { demoAir } from "./demo/air.ts";
 import { BENCHES, COLD, CULTIVARS, ROLES, SHELF, SILL, SITE } from "./demo/cast.ts";
+import { lightWritten } from "./demo/light.ts";
 import { demoPots } from "./demo/pots.ts";
 import { liveThrough } from "./demo/season.ts";
 import { demoSeries } from "./demo/series.ts";
@@ -66,6 +67,7 @@ export function demoBook({ now_ms, seed }: DemoAsk): DemoBook {
   writeAll([
     ...settingUp(hands, first, started, chance.under("setting up")),
     ...stories(hands, days, started, chance.under("stories")),
+    ...lightWritten(hands, days, chance.under("light")),
     ...readings(hands, days, benches, chance),
     ...series.pending,
     ...writeNotes(hands, season.notes, (at_ms) => instantOf(SITE.zone, dateAt(SITE.zone, at_ms), 20.4)),
@@ -107,7 +109,7 @@ function handsOf(first: LocalDay, chance: ReturnType<typeof chanceOf>): Hands {
   };
 }
 
-/** Thermometer and light meter for the three rooms; the yard has the weather. */
+/** The thermometer of the three rooms; the yard has the weather. What is said of their light stands in demo/light.ts. */
 function readings(
   hands: Hands,
   days: readonly LocalDay[],
@@ -121,7 +123,9 @@ function readings(
       bench === SHELF ? "lamp" : "window",
       days.slice(0, -1),
       chance.under(`readings ${bench}`),
-    ).map(({ at_ms, kind, data }) => grower(hands, at_ms, kind, [hands.names.bench(bench)], data)),
+    )
+      .filter(({ kind }) => kind === "bench.air")
+      .map(({ at_ms, kind, data }) => grower(hands, at_ms, kind, [hands.names.bench(bench)], data)),
   );
 }
 
