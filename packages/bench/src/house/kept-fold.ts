@@ -85,23 +85,29 @@ async function entriesSince(
   return stored.flatMap((entry) => ("text" in entry ? [read(entry.text)] : []));
 }
 
-/** Keeps the fold of a whole book for the next start. Nothing is lost when that fails: it is a cache. */
+/**
+ * Keeps the fold of a whole book for the next start. Nothing is lost when that fails: it is a cache.
+ *
+ * @param isAll whether a store of so many entries holds exactly what was folded: where others write meanwhile, it may not
+ */
 export async function keepFold(
   store: Pick<FoldStore, "summary" | "refs">,
   { ledger, clock }: { readonly ledger: Ledger; readonly clock: Clock },
   keep: (key: string, value: string) => Promise<void>,
+  isAll: (entries_n: number) => boolean = () => true,
 ): Promise<void> {
   if (ledger.entries_n < WORTH_KEEPING_n) return;
   const readersOf = readersOfAll(ledger.crafts);
-  const summary = await store.summary(readersOf);
-  const months = [
-    ...new Set(Object.keys(summary).flatMap((bucket) => parseBucket(bucket)?.month ?? [])),
-  ].sort();
+  const buckets = Object.keys(await store.summary(readersOf));
+  const months = [...new Set(buckets.flatMap((bucket) => parseBucket(bucket)?.month ?? []))].sort();
   const newest = new Set(months.slice(-RECENT_months));
   const recent: Record<string, string[]> = {};
-  for (const bucket of Object.keys(summary))
+  for (const bucket of buckets)
     if (newest.has(parseBucket(bucket)?.month ?? ""))
       recent[bucket] = (await store.refs(bucket, readersOf)).map(refKey);
+  // Counted after the names: what is written between is in neither, or makes the count differ.
+  const summary = await store.summary(readersOf);
+  if (!isAll(Object.values(summary).reduce((sum, { n }) => sum + n, 0))) return;
   const kept: Kept = { summary, recent, snapshot: ledger.snapshot(), clock };
   await keep(keyOf(ledger.crafts), JSON.stringify(kept));
 }

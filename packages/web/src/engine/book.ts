@@ -5,12 +5,13 @@ import {
   type Clock,
   type DeviceId,
   type Entry,
+  FIRST_CLOCK,
   type Pen,
   type Problem,
   penOf,
 } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
-import { createLedger, type Ledger } from "@sillwood/bench/house";
+import { createLedger, type Ledger, type Snapshot } from "@sillwood/bench/house";
 import { FORECAST_ISSUED } from "@sillwood/bench/issued";
 import { assumedSite, type Desk, deskAt, logLine } from "@sillwood/bench/pages";
 import type { Draft } from "@sillwood/bench/round";
@@ -21,6 +22,8 @@ import type { AnswerOf, ArgsOf, Asking, AsOf, QuestionName } from "./questions.t
 /** The folded book in the worker: pure of storage and network, so that tests can hold one too. */
 export interface Book {
   readonly ledger: Ledger;
+  /** The latest logical clock in it. */
+  readonly clock: Clock;
   add(entries: readonly Entry[]): void;
   addSeries(sha256: string, text: string): void;
   /** A file of forecasts kept as issued. */
@@ -51,9 +54,10 @@ interface Standing {
 /** A page asked within a minute of another stands at the same desk: nothing dries in a minute. */
 const SAME_DESK_ms = 60_000;
 
-export function newBook(asking: Asking, random: () => number): Book {
+/** @param snapshot a kept fold to start from: such a book answers, but has not got its history and must not be written into */
+export function newBook(asking: Asking, random: () => number, snapshot?: Snapshot): Book {
   const site = assumedSite(asking.zone, asking);
-  const ledger = createLedger({ crafts, site });
+  const ledger = createLedger({ crafts, site, ...(snapshot ? { snapshot } : {}) });
   const kinds = acceptedKinds(ledger.kinds);
   const entries: Entry[] = [];
   const series = new Map<string, string>();
@@ -97,6 +101,9 @@ export function newBook(asking: Asking, random: () => number): Book {
 
   return {
     ledger,
+    get clock() {
+      return pen?.pen.clock ?? lastClock ?? FIRST_CLOCK;
+    },
     add(more) {
       entries.push(...more);
       for (const { clock } of more) {

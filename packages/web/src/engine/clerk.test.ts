@@ -190,3 +190,35 @@ async function refsOf(store: BookStore) {
   const buckets = Object.keys(await store.summary(all));
   return (await Promise.all(buckets.map((bucket) => store.refs(bucket, all)))).flat();
 }
+
+test("a grown book opens with the fold it kept: the same round, before its lines are read", async () => {
+  const first = await trialClerk("early", unplugged);
+  await first.clerk.obey({ do: "be", person: undefined, role: "grower", asking: asking() });
+  await first.clerk.obey({ do: "write", drafts, asking: asking() });
+  const looks = Array.from({ length: 500 }, (_, i) => ({
+    kind: "watering.looked",
+    on: [plant],
+    data: { look: "light", yes: i % 3 === 0 },
+  }));
+  for (let day = 1; day <= 5; day++)
+    await first.clerk.obey({ do: "write", drafts: looks, asking: asking(MORNING_ms + day * 86_400_000) });
+  const now = asking(MORNING_ms + 6 * 86_400_000);
+  const round = { do: "ask", name: "round", args: {}, asking: now } as const;
+  await first.clerk.obey(round);
+  await vi.waitFor(async () => expect(await first.db.get("meta", "fold")).toBeDefined(), 5_000);
+  // Written since: read by name at the next start.
+  const watered = { kind: "watering.watered", on: [plant], data: { volume_mL: 300, drained: "yes" } };
+  await first.clerk.obey({ do: "write", drafts: [watered], asking: now });
+  const answer = await first.clerk.obey(round);
+  const log = { do: "ask", name: "log", args: {}, asking: now } as const;
+  const lines = await first.clerk.obey(log);
+  first.db.close();
+
+  const second = await trialClerk("early", unplugged, 2);
+  expect(await second.clerk.obey(round)).toEqual(answer);
+  expect(second.book.ledger.entries_n).toBe(0);
+  // What looks back waits for the whole book, whose plants take over the kept states.
+  expect(await second.clerk.obey(log)).toEqual(lines);
+  expect(second.book.ledger.entries_n).toBe(2504);
+  expect(await second.clerk.obey(round)).toEqual(answer);
+}, 60_000);

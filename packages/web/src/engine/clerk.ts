@@ -3,6 +3,7 @@ import {
   acceptedKinds,
   type Entry,
   type EntryId,
+  entryReader,
   readersFrom,
   uuidMaker,
 } from "@sillwood/bench/book";
@@ -15,10 +16,14 @@ import type { Server } from "../device/server.ts";
 import type { SyncLoop } from "../device/sync-loop.ts";
 import type { Book } from "./book.ts";
 import { readBrought } from "./bring-in.ts";
+import { earlyBook, foldKeeper, isAnsweredEarly } from "./early.ts";
 import { issuing } from "./issuing.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
 import type { Asking, AsOf } from "./questions.ts";
 import { takeOut } from "./take-out.ts";
+
+/** After an early start: the round is asked for at once, the lines behind it are read when it is drawn. */
+const READ_AFTER_ms = 500;
 
 /** What a book of this device is called in the head of its lines. */
 const BOOK_NAME = "sillwood";
@@ -85,17 +90,39 @@ export async function clerkOf(tools: ClerkTools) {
     return came;
   };
 
-  const of_n = await store.count();
-  let read_n = 0;
-  const waiting: Entry[] = [];
-  await store.readAll((texts) => {
-    for (const text of texts) waiting.push(JSON.parse(text) as Entry);
-    read_n += texts.length;
-    tell({ news: "reading", read_n, of_n });
-  });
-  take(waiting);
-  await takeFiles();
-  await tellMark();
+  let early = identity ? await earlyBook(db, store, files, asking, random) : undefined;
+  /** Lines that a redaction has emptied: they count on disk and are not folded. */
+  let shells_n = 0;
+  const keeper = foldKeeper(db, store, book, (entries_n) => entries_n === known.size + shells_n);
+
+  async function readIn(): Promise<void> {
+    const of_n = await store.count();
+    const read = entryReader();
+    let read_n = 0;
+    const waiting: Entry[] = [];
+    await store.readAll((texts) => {
+      for (const text of texts) waiting.push(read(text));
+      read_n += texts.length;
+      if (!early) tell({ news: "reading", read_n, of_n });
+    });
+    shells_n = of_n - read_n;
+    const since = new Set<string>(early?.kept.since.map(({ id }) => id));
+    take(since.size > 0 ? waiting.filter(({ id }) => !since.has(id)) : waiting);
+    await takeFiles();
+    // The kept fold is of these very entries and files: their histories need not be run again.
+    if (early && book.ledger.adopt(early.kept.snapshot)) keeper.has(early.kept.snapshot.entries_n);
+    if (since.size > 0) take(waiting);
+    early = undefined;
+    await tellMark();
+  }
+
+  let reading: Promise<void> | undefined;
+  const whole = () => {
+    reading ??= readIn();
+    return reading;
+  };
+  if (early) await tellMark();
+  else await whole();
 
   const loop = tools.loop({
     store,
@@ -112,8 +139,15 @@ export async function clerkOf(tools: ClerkTools) {
       await tellMark({ ...change, answered_ms });
     },
   });
+  /** Once every line is read: nothing is sent or fetched before, so that nothing comes twice. A failure is told to who asks next. */
+  const syncSoon = () =>
+    void whole().then(
+      () => loop.soon(),
+      () => undefined,
+    );
   channel?.addEventListener("message", async ({ data }) => {
     const texts = (data as { readonly texts?: readonly string[] }).texts ?? [];
+    await whole();
     take(texts.map((text) => JSON.parse(text) as Entry));
     await tellMark();
   });
@@ -191,7 +225,10 @@ export async function clerkOf(tools: ClerkTools) {
     ask: async ({ name, args, asking }) => {
       if (name === "howGood") await issued.read(args as Whose, asking);
       const answer = book.ask(name, args as never, asking);
-      if (name === "round" && (args as AsOf).at_ms === undefined) issued.soon(asking);
+      if (name === "round" && (args as AsOf).at_ms === undefined) {
+        issued.soon(asking);
+        keeper.soon();
+      }
       return answer;
     },
     write: ({ drafts, asking }) => write(drafts, asking),
@@ -224,10 +261,16 @@ export async function clerkOf(tools: ClerkTools) {
     opened: async (): Promise<Opened> => {
       // A device that meets a book for the first time waits a moment for it, so that its people can be chosen.
       if (!identity) await loop.now();
-      else loop.soon();
-      return { identity, entries_n: book.ledger.entries_n };
+      else if (!early) loop.soon();
+      else setTimeout(syncSoon, READ_AFTER_ms);
+      return { identity, entries_n: (early?.book ?? book).ledger.entries_n };
     },
-    obey: (command: Exclude<Command, { do: "open" }>) => handlers[command.do](command as never),
+    async obey(command: Exclude<Command, { do: "open" }>) {
+      if (early && command.do === "ask" && isAnsweredEarly(command.name, command.args))
+        return early.book.ask(command.name, command.args as never, command.asking);
+      await whole();
+      return handlers[command.do](command as never);
+    },
   };
 }
 
