@@ -39,7 +39,7 @@ export interface Lit {
 }
 
 /** Daylight of the plants' darker days: three of ten are duller. */
-export function naturalLight_mol_m2_d({ daylight }: AirDay): number {
+function naturalLight_mol_m2_d({ daylight }: AirDay): number {
   const dull = Math.max(0, daylight.dull_mol_m2_d - daylight.lamp_mol_m2_d);
   const middle = daylight.window_mol_m2_d + daylight.sky_mol_m2_d;
   return dull + Math.max(0, middle - dull) * TIMER_BETWEEN_frac;

@@ -23,7 +23,7 @@ const BUDS_bbch = 51;
 const REST_bbch = 92;
 
 /** What the light of a plant is for: 0 is how the house writes a plant at rest. */
-export const needStage = (stage_bbch: number): NeedStage =>
+const needStage = (stage_bbch: number): NeedStage =>
   stage_bbch < 1 || stage_bbch >= REST_bbch
     ? "holding"
     : stage_bbch < LEAVES_bbch

@@ -67,7 +67,7 @@ export function monthsOf({ dates, days }: YearScan): readonly MonthLight[] {
 }
 
 /** Days from today at which light falls below a need and rises above it again; `from_d` lies behind while it is short. */
-export type Crossing = { readonly from_d: number; readonly until_d: number } | "never" | "always";
+type Crossing = { readonly from_d: number; readonly until_d: number } | "never" | "always";
 
 /** Light of a step if the place is brighter or darker than thought by so many standard deviations. */
 const lightAt = ({ days }: YearScan, step: number, z: number): number => {
@@ -76,7 +76,7 @@ const lightAt = ({ days }: YearScan, step: number, z: number): number => {
 };
 
 /** The short spell around the darkest day, for a place that is brighter by z standard deviations than thought. */
-export function crossing(scan: YearScan, need_mol_m2_d: number, z = 0): Crossing {
+function crossing(scan: YearScan, need_mol_m2_d: number, z = 0): Crossing {
   let darkest = 0;
   for (let step = 1; step < STEPS_n; step++)
     if (lightAt(scan, step, 0) < lightAt(scan, darkest, 0)) darkest = step;

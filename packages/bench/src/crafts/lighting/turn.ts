@@ -19,7 +19,7 @@ const SEEN_LEAN_deg = 10;
 const ALONE_frac = 0.5;
 /** A turn may wait for half its interval again. @source our assumption */
 const LATEST_frac = 0.5;
-export const QUARTER_deg = 90;
+const QUARTER_deg = 90;
 
 /** What the pots of a bench say together: it is turned as one. */
 export interface BenchTurn {

@@ -48,7 +48,7 @@ export function unsureWindow(world: World, bench: Bench, date: string): UnsureWi
   });
   const [bright, dim] = cases;
   if (!bright || !dim) return undefined;
-  const round = (lux: number) => say.number(Number(lux.toPrecision(2)));
+  const round = (lux: number) => say.illuminance(Number(lux.toPrecision(2)));
   return {
     said: words.unsure,
     cases,

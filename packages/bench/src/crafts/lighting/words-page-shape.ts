@@ -45,12 +45,12 @@ export interface LampWords {
 }
 
 export interface CheckWords {
-  brighterThanSky(inside: string, most: string, unit: string): string;
-  brighterInside(inside: string, outside: string, unit: string): string;
-  outsideTooBright(outside: string, most: string, unit: string): string;
+  brighterThanSky(inside: string, most: string): string;
+  brighterInside(inside: string, outside: string): string;
+  outsideTooBright(outside: string, most: string): string;
   readonly sunDown: string;
   readonly lowSun: string;
-  notGrey(outside: string, unit: string): string;
+  notGrey(outside: string): string;
   readonly swapped: string;
   readonly wasBroken: string;
   readonly asRead: string;

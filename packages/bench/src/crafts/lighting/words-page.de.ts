@@ -61,17 +61,17 @@ export function pageGerman(say: Say): Pick<LightingWords, "page" | "lamp" | "che
       isSetNow: "Ist gestellt",
     },
     check: {
-      brighterThanSky: (inside, most, unit) =>
-        `Innen ist es heller, als der Himmel jetzt sein kann (${inside} von ${most} ${unit}). Lampe an, oder vertauscht?`,
-      brighterInside: (inside, outside, unit) =>
-        `Innen heller als außen (${inside} und ${outside} ${unit}). Lampe an, oder vertauscht?`,
-      outsideTooBright: (outside, most, unit) =>
-        `Draußen ${outside} ${unit}; ein klarer Himmel gibt jetzt höchstens ${most}. Andere Einheit, oder die Uhr?`,
+      brighterThanSky: (inside, most) =>
+        `Innen ist es heller, als der Himmel jetzt sein kann (${inside} von ${most}). Lampe an, oder vertauscht?`,
+      brighterInside: (inside, outside) =>
+        `Innen heller als außen (${inside} und ${outside}). Lampe an, oder vertauscht?`,
+      outsideTooBright: (outside, most) =>
+        `Draußen ${outside}; ein klarer Himmel gibt jetzt höchstens ${most}. Andere Einheit, oder die Uhr?`,
       sunDown: "Die Sonne ist unter: ein Paar braucht Tageslicht. Lampe an, oder die Uhr?",
       lowSun:
         "Die Sonne steht noch kaum am Himmel: ein Paar gilt mehr, wenn sie höher steht. Später noch einmal lesen?",
-      notGrey: (outside, unit) =>
-        `${outside} ${unit} ist zu hell für einen gleichmäßig grauen Himmel. War er aufgelockert?`,
+      notGrey: (outside) =>
+        `${outside} ist zu hell für einen gleichmäßig grauen Himmel. War er aufgelockert?`,
       swapped: "Tauschen",
       wasBroken: "Er war aufgelockert",
       asRead: "So behalten",

@@ -61,15 +61,15 @@ export function pageEnglish(say: Say): Pick<LightingWords, "page" | "lamp" | "ch
       isSetNow: "It is set",
     },
     check: {
-      brighterThanSky: (inside, most, unit) =>
-        `Indoor reading is brighter than the sky can be now (${inside} of ${most} ${unit}). Lamp on, or meters swapped?`,
-      brighterInside: (inside, outside, unit) =>
-        `Brighter inside than outside (${inside} and ${outside} ${unit}). Lamp on, or the two swapped?`,
-      outsideTooBright: (outside, most, unit) =>
-        `Outdoors ${outside} ${unit}; a clear sky gives at most ${most} now. Another unit, or the clock?`,
+      brighterThanSky: (inside, most) =>
+        `Indoor reading is brighter than the sky can be now (${inside} of ${most}). Lamp on, or meters swapped?`,
+      brighterInside: (inside, outside) =>
+        `Brighter inside than outside (${inside} and ${outside}). Lamp on, or the two swapped?`,
+      outsideTooBright: (outside, most) =>
+        `Outdoors ${outside}; a clear sky gives at most ${most} now. Another unit, or the clock?`,
       sunDown: "The sun is down: a pair needs daylight. Lamp on, or the clock?",
       lowSun: "The sun is hardly up: a pair counts best with the sun higher. Read again later?",
-      notGrey: (outside, unit) => `${outside} ${unit} is too bright for an evenly grey sky. Was it broken?`,
+      notGrey: (outside) => `${outside} is too bright for an evenly grey sky. Was it broken?`,
       swapped: "Swap them",
       wasBroken: "It was broken",
       asRead: "Keep as read",

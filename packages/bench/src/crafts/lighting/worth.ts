@@ -2,6 +2,7 @@ import { calibrationOf } from "../../places/light/calibration.ts";
 import { panesOf } from "../../places/light/windows.ts";
 import type { Bench } from "../../places/places.ts";
 import type { World } from "../craft.ts";
+import { mol_per_umol_h } from "./lamp-advice.ts";
 import type { NeedFigures } from "./need.ts";
 import type { ReadAsk, WorthReading } from "./page-shape.ts";
 import { placesWith } from "./read-taken.ts";
@@ -22,7 +23,6 @@ const LAMP_s = 60;
 /** Narrowing of a date that changes what one does. @source our assumption */
 const LEAST_DAYS_n = 5;
 const LEAST_HOURS_h = 0.5;
-const mol_per_umol_h = 0.0036;
 /** An evenly grey noon, lux; any would do, only the ratio counts. */
 const GREY_lux = 10_000;
 
