@@ -49,8 +49,8 @@ export async function earlyBook(
 export const isAnsweredEarly = (name: QuestionName, args: unknown): boolean =>
   name === "people" || (name === "round" && (args as AsOf).at_ms === undefined);
 
-/** Written so soon after a round was drawn: the screen comes first. */
-const AFTER_ROUND_ms = 300;
+/** Written so soon after a round was answered: the screen comes first, and a phone may go back into a pocket. */
+const AFTER_ROUND_ms = 50;
 /** A fold is kept anew when so many entries came: fewer are added to it in no time. */
 const GROWN_n = 200;
 
