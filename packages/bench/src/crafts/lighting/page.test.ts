@@ -1,5 +1,9 @@
 import { describe, expect, it } from "vitest";
+import { testPen } from "../../../test/toy.ts";
+import { logPage } from "../../pages/index.ts";
+import { theRound } from "../../round/index.ts";
 import { PageError } from "../craft.ts";
+import { watering } from "../watering/index.ts";
 import { LED_BAR, lightHouse, noonOf, SOUTH } from "./test-kit.ts";
 
 const guessed = () => {
@@ -127,6 +131,25 @@ describe("a reading inside and outside", () => {
         ?.state;
     expect(at(20)).toBe("doubtful");
     expect(at(230)).toBe("good");
+  });
+});
+
+describe("a house without this craft", () => {
+  it("has no page of it, walks the round, and keeps its entries for later", () => {
+    const house = lightHouse([watering]);
+    house.bench("sill", 1, { windowFaces_deg: 180 });
+    house.plant(1, "sill-1");
+    const { ledger } = guessed();
+    const [plant] = ledger.plants();
+    const turned = testPen(ledger).at(48, {
+      kind: "lighting.turned",
+      on: [plant as string],
+      data: { clockwise_deg: 90 },
+    });
+    house.ledger.add([turned]);
+    expect(house.page(3)).toBeUndefined();
+    expect(theRound(house.desk(3)).said).toMatch(/\d/);
+    expect(logPage(house.desk(3)).find(({ id }) => id === turned.id)?.state).toBe("newer");
   });
 });
 

@@ -15,7 +15,7 @@ import { assumedInput, LIGHT, lightSaid, withLight } from "./workings.ts";
 const TOGETHER_n = 250;
 const SWAPS_n = 3;
 /** Light beyond what is useful costs less than light that is missing; an hour past the day-length cap costs a mole. @source our assumption */
-const TOO_MUCH_frac = 0.3;
+const TOO_MUCH_frac = 0.1;
 const PAST_CAP_mol_per_h = 1;
 /** A hand's work, so that nobody moves for nothing. @source our assumption */
 const HAND_mol_m2_d = 0.05;

@@ -4,6 +4,7 @@ import { createLedger, type Ledger } from "../../house/index.ts";
 import { type Desk, deskAt } from "../../pages/index.ts";
 import { craftPage } from "../../pages/world.ts";
 import type { Language } from "../../words/say.ts";
+import type { AnyCraft } from "../craft.ts";
 import { watering } from "../watering/index.ts";
 import { lighting } from "./index.ts";
 import type { BenchLight, LightPage, SpotLit } from "./page-shape.ts";
@@ -34,7 +35,7 @@ export interface LightHouse {
   spot(day_d: number, spot: string, ask?: object): SpotLit;
 }
 
-export function lightHouse(crafts = [watering, lighting] as const): LightHouse {
+export function lightHouse(crafts: readonly AnyCraft[] = [watering, lighting]): LightHouse {
   const ledger = createLedger({ crafts, site: TEST_SITE });
   const pen = testPen(ledger, GROWER);
   const write: LightHouse["write"] = (day_d, kind, on, data, more = {}) => {

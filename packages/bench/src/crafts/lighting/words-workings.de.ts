@@ -84,7 +84,7 @@ export const workingsGerman = (say: Say): WorkingWords => ({
     `${pots.map(({ number, before, after }) => `${number}: ${before} → ${after}`).join("; ")}; Gewinn ${gain}`,
   sourceSeat: "Zuordnungsproblem, Kuhn 1955; Gewichte unsere Annahme",
   seatNote:
-    "Fehlendes Licht zählt ganz, zu viel drei Zehntel, eine Lampenstunde über dem längsten Tag ein Mol.",
+    "Fehlendes Licht zählt ganz, zu viel ein Zehntel, eine Lampenstunde über dem längsten Tag ein Mol.",
   worth: "die Messung, die am meisten bringt",
   worthFormula: "Zweifel jetzt gegen Zweifel mit dieser Messung im Buch, wenn sie wie erwartet ausfällt",
   worthSum: (now, then) => `±${now} → ±${then}`,

@@ -81,7 +81,7 @@ export const workingsEnglish = (say: Say): WorkingWords => ({
     `${pots.map(({ number, before, after }) => `${number}: ${before} → ${after}`).join("; ")}; gain ${gain}`,
   sourceSeat: "assignment problem, Kuhn 1955; weights our assumption",
   seatNote:
-    "Missing light counts in full, too much of it three tenths, an hour of lamp past its longest day one mole.",
+    "Missing light counts in full, too much of it a tenth, an hour of lamp past its longest day one mole.",
   worth: "the reading worth most",
   worthFormula: "doubt now against doubt with this reading in the book, if it came out as expected",
   worthSum: (now, then) => `±${now} → ±${then}`,
