@@ -50,6 +50,8 @@ export interface HouseFacts {
   readonly plants_n: number;
   /** Highest number given so far, for the next label. */
   readonly highest: number;
+  /** Price of electricity as it was written last, with its said price. */
+  readonly tariff?: { readonly said: string; readonly data: Json };
 }
 
 export interface SupplyRow {

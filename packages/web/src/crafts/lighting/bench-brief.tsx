@@ -24,7 +24,9 @@ export function BenchBrief({ bench, chosen, onWorking, children }: BenchBriefPro
       {children}
       {chosen && <SpotSaid spot={chosen} onWorking={onWorking} />}
       <Ledger>
-        <Row onOpen={() => go(`/craft/light/${encodeURIComponent(bench.bench)}`)}>{bench.said}</Row>
+        <Row onOpen={() => go(`/craft/light/${encodeURIComponent(bench.bench)}`)}>
+          <span className={styles["begins"]}>{bench.said}</span>
+        </Row>
       </Ledger>
     </section>
   );

@@ -69,7 +69,10 @@ export function BenchDetail({ bench, page, chosen, onWorking, children }: BenchD
             <>
               {bench.windows.map(({ window_n, said }) => (
                 <Row key={`window ${window_n}`} onOpen={to(`draw/window/${window_n}`)}>
-                  {words.window(window_n, bench.windows.length)}: {said}
+                  <span className={styles["begins"]}>
+                    {bench.windows.length > 1 && `${words.window(window_n)}: `}
+                    {said}
+                  </span>
                 </Row>
               ))}
               <Row onOpen={to(`draw/window/${nextNumber(bench.windows.map(({ window_n }) => window_n))}`)}>
@@ -77,7 +80,10 @@ export function BenchDetail({ bench, page, chosen, onWorking, children }: BenchD
               </Row>
               {bench.lamps.map(({ lamp_n, said }) => (
                 <Row key={`lamp ${lamp_n}`} onOpen={to(`draw/lamp/${lamp_n}`)}>
-                  {words.lampNo(lamp_n, bench.lamps.length)}: {said}
+                  <span className={styles["begins"]}>
+                    {bench.lamps.length > 1 && `${words.lampNo(lamp_n)}: `}
+                    {said}
+                  </span>
                 </Row>
               ))}
               <Row onOpen={to(`draw/lamp/${nextNumber(bench.lamps.map(({ lamp_n }) => lamp_n))}`)}>

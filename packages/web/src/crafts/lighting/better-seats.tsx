@@ -27,7 +27,8 @@ export function BetterSeats({ seats, onWorking }: BetterSeatsProps) {
       )}
       {seats.swaps.map((swap) => (
         <div key={swap.key} className={styles["case"]}>
-          <p>{swap.said}</p>
+          {/* The first is said above already. */}
+          {!seats.said.includes(swap.said) && <p className={styles["begins"]}>{swap.said}</p>}
           <KeyRow>
             <Key onPress={() => void write(engine, swap.drafts)}>
               {swap.other ? words.swap(swap.number, swap.other.number) : words.moveTo(swap.number)}

@@ -1,8 +1,8 @@
 import type { BenchLight, LampDrawn, LightPage } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
-import { Care } from "../../parts/ledger.tsx";
 import { useWords } from "../../words/words.ts";
+import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
 import { SideView } from "./side-view.tsx";
 
@@ -44,11 +44,7 @@ export function DrawLamp({ page, bench, lamp_n }: DrawLampProps) {
       without={["lamp_n", ...(form === "point" ? ["length_m", "width_m"] : ["beam_deg"])]}
       keep={words.keepLamp}
     >
-      {page.cautions.map(({ key, said }) => (
-        <Care key={key} word={words.care}>
-          {said}
-        </Care>
-      ))}
+      <Cares cautions={page.cautions} of={["water", "eyes", "heat", "load"]} />
       <SideView
         bench={{ windows: bench.windows, lamps: [drawn], windowSaid: bench.windowSaid }}
         spot={bench.spots[0]}

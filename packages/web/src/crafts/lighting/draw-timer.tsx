@@ -7,10 +7,10 @@ import { Choices } from "../../pages/fields/choices.tsx";
 import { TextField } from "../../pages/fields/text-field.tsx";
 import pages from "../../pages/pages.module.css";
 import { Key, KeyRow } from "../../parts/key.tsx";
-import { Care } from "../../parts/ledger.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useWords } from "../../words/words.ts";
+import { Cares } from "./cares.tsx";
 import { clockOf, hourOf, timerData } from "./timer-typed.ts";
 
 interface DrawTimerProps {
@@ -59,11 +59,7 @@ export function DrawTimer({ page, bench }: DrawTimerProps) {
       }
     >
       <div className={pages["form"]}>
-        {page.cautions.map(({ key, said: careSaid }) => (
-          <Care key={key} word={words.care}>
-            {careSaid}
-          </Care>
-        ))}
+        <Cares cautions={page.cautions} of={["water", "heat"]} />
         {advice && <p>{advice.said}</p>}
         {advice?.waitSaid && <p className="serif">{advice.waitSaid}</p>}
         <Choices

@@ -5,6 +5,7 @@ import type { FormData } from "../../pages/fields/entry-form.tsx";
 import { Compass } from "../../pages/first-run/compass.tsx";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { useWords } from "../../words/words.ts";
+import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
 import { SideView } from "./side-view.tsx";
 import { Unsure } from "./unsure.tsx";
@@ -19,7 +20,7 @@ interface DrawWindowProps {
 const LIKE_MOST = { width_m: 1.2, height_m: 1.4, sill_m: 0, opposite_deg: 12, recess_m: 0.1 } as const;
 
 /** The window of a bench: which way it faces, its glass, what hides the sky. */
-export function DrawWindow({ bench, window_n }: DrawWindowProps) {
+export function DrawWindow({ page, bench, window_n }: DrawWindowProps) {
   const { light: words } = useWords();
   const [, go] = useLocation();
   const stands = bench.windows.find((one) => one.window_n === window_n);
@@ -60,6 +61,7 @@ export function DrawWindow({ bench, window_n }: DrawWindowProps) {
         bench={{ windows: [drawn], lamps: bench.lamps, windowSaid: words.windowTitle(bench.name) }}
         spot={first}
       />
+      <Cares cautions={page.cautions} of={["sun"]} />
       <Compass
         legend={words.faces}
         value={facing === undefined ? undefined : (Math.round(facing / 45) * 45) % 360}

@@ -17,7 +17,8 @@ interface Props {
 /** The ground of one sheet: window edge, light as height lines with their numbers, lamps as they hang. Read by the eye only. */
 export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }: Props) {
   const say = useSay();
-  const { contours } = bench;
+  const { contours, windows } = bench;
+  const isGuessed = windows.length > 0 && windows.every(({ origin }) => origin === "assumed");
   const lines = useMemo(
     () =>
       contours
@@ -25,12 +26,15 @@ export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }
             {
               along_m: contours.along_m,
               fromGlass_m: contours.fromGlass_m,
-              values: contours.light_mol_m2_d,
+              // Of a window whose size nobody knows the pots are taken as before its middle: so are the lines.
+              values: isGuessed
+                ? contours.light_mol_m2_d.map((row) => row.map(() => row[Math.floor(row.length / 2)] ?? 0))
+                : contours.light_mol_m2_d,
             },
             contours.levels_mol_m2_d,
           )
         : [],
-    [contours],
+    [contours, isGuessed],
   );
   const left_px = (along_m: number) => ((along_m - from_m) / (to_m - from_m)) * width_px;
   const at = ({ along_m, fromGlass_m }: Place) =>
@@ -88,8 +92,8 @@ export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }
         .map(({ window_n, width_m, origin }) => (
           <line
             key={window_n}
-            x1={Math.max(0, left_px(-width_m / 2))}
-            x2={Math.min(width_px, left_px(width_m / 2))}
+            x1={isGuessed ? 0 : Math.max(0, left_px(-width_m / 2))}
+            x2={isGuessed ? width_px : Math.min(width_px, left_px(width_m / 2))}
             y1="3"
             y2="3"
             className={`${styles["glass"]} ${styles[origin]}`}

@@ -3,11 +3,11 @@ import type { Working } from "@sillwood/bench/working";
 import { useLocation } from "wouter";
 import { useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
-import { Care } from "../../parts/ledger.tsx";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
+import { Cares } from "./cares.tsx";
 import styles from "./light.module.css";
 
 interface LampPartProps {
@@ -28,11 +28,7 @@ export function LampPart({ bench, cautions, onWorking }: LampPartProps) {
   return (
     <section className={styles["part"]}>
       <h2>{words.lamp}</h2>
-      {cautions.map(({ key, said }) => (
-        <Care key={key} word={words.care}>
-          {said}
-        </Care>
-      ))}
+      <Cares cautions={cautions} of={["water", "heat"]} />
       {advice && (
         <>
           <p>

@@ -16,6 +16,7 @@ import { useWords } from "../../words/words.ts";
 import { BenchBrief } from "./bench-brief.tsx";
 import { BenchDetail } from "./bench-detail.tsx";
 import { BetterSeats } from "./better-seats.tsx";
+import styles from "./light.module.css";
 import { MonthChooser } from "./month-chooser.tsx";
 import { movesTo } from "./moves-to.ts";
 import { nextSpot } from "./next-spot.ts";
@@ -158,7 +159,7 @@ function Light({ page, id, month, onMonth }: LightProps) {
       }
     >
       <div className="measure">
-        <p className={pages["lead"]} role={moving ? "status" : undefined}>
+        <p className={`${pages["lead"]} ${styles["begins"]}`} role={moving ? "status" : undefined}>
           <strong>{moveHow ?? one?.said ?? page.said}</strong>
         </p>
       </div>
@@ -168,9 +169,6 @@ function Light({ page, id, month, onMonth }: LightProps) {
         onMonth={onMonth}
         all={id === undefined ? undefined : () => go("/craft/light")}
       />
-      <p className={pages["note"]}>
-        {words.planHow} <span className="for-readers">{words.planHowReaders}</span>
-      </p>
       {benches.map((bench, i) =>
         one ? (
           <BenchDetail key={bench.bench} bench={bench} page={page} chosen={chosen} onWorking={open}>

@@ -75,6 +75,11 @@ export function Plan({ bench, chosen, moving, onPress, isFirst }: PlanProps) {
       <p className={styles["edgeSaid"]}>
         <span>{words.frontEdge}</span>
       </p>
+      {isFirst && (
+        <p className={styles["how"]}>
+          {words.planHow} <span className="for-readers">{words.planHowReaders}</span>
+        </p>
+      )}
     </section>
   );
 }

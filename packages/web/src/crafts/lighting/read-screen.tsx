@@ -152,7 +152,7 @@ function Reading({ bench, spot }: { readonly bench: BenchLight; readonly spot: S
     >
       <span className={styles["boxName"]}>{name}</span>
       <span className={styles["boxValue"]}>
-        {typed[where] || "\u00a0"} <span className={styles["unit"]}>{unit}</span>
+        {typed[where] || "\u2013"} <span className={styles["unit"]}>{unit}</span>
       </span>
     </button>
   );
@@ -180,54 +180,56 @@ function Reading({ bench, spot }: { readonly bench: BenchLight; readonly spot: S
         </>
       }
     >
-      <div className={styles["boxes"]}>
-        {what === "lamp"
-          ? box("lamp", words.underLamp)
-          : [box("inside", words.atLeaf), box("outside", words.outdoors)]}
-      </div>
-      {isWrong && (
-        <p role="alert">{words.outOf(shown(at), say.number(least, 2), `${say.number(most)} ${unit}`)}</p>
-      )}
-      <p className={styles["note"]}>{what === "lamp" ? words.readHowLamp : words.readHow}</p>
-      {what === "pair" && (
-        <>
-          <Choices
-            legend={words.sky}
-            options={(["evenly grey", "broken", "clear"] as const).map((one) => ({
-              value: one,
-              said: words.skies[one] ?? one,
-            }))}
-            value={sky}
-            onChoose={setSky}
-          />
-          <p className={styles["note"]}>{words.skyNote[sky]}</p>
-        </>
-      )}
-      <Choices
-        legend={words.meter}
-        options={[
-          ...(units === "us" ? [{ value: "fc" as const, said: words.footCandles }] : []),
-          { value: "lux" as const, said: words.lux },
-          { value: "umol" as const, said: words.umol },
-        ]}
-        value={meter}
-        onChoose={setMeter}
-      />
-      {bench.lamps.length > 0 && (
+      <div className={styles["read"]}>
+        <div className={styles["boxes"]}>
+          {what === "lamp"
+            ? box("lamp", words.underLamp)
+            : [box("inside", words.atLeaf), box("outside", words.outdoors)]}
+        </div>
+        {isWrong && (
+          <p role="alert">{words.outOf(shown(at), say.number(least, 2), `${say.number(most)} ${unit}`)}</p>
+        )}
+        <p className={styles["note"]}>{what === "lamp" ? words.readHowLamp : words.readHow}</p>
+        {what === "pair" && (
+          <>
+            <Choices
+              legend={words.sky}
+              options={(["evenly grey", "broken", "clear"] as const).map((one) => ({
+                value: one,
+                said: words.skies[one] ?? one,
+              }))}
+              value={sky}
+              onChoose={setSky}
+            />
+            <p className={styles["note"]}>{words.skyNote[sky]}</p>
+          </>
+        )}
         <Choices
-          legend={words.readWhat}
+          legend={words.meter}
           options={[
-            { value: "pair", said: words.readWindow },
-            { value: "lamp", said: words.readLamp },
+            ...(units === "us" ? [{ value: "fc" as const, said: words.footCandles }] : []),
+            { value: "lux" as const, said: words.lux },
+            { value: "umol" as const, said: words.umol },
           ]}
-          value={what}
-          onChoose={setWhat}
+          value={meter}
+          onChoose={setMeter}
         />
-      )}
-      <OtherSpots bench={bench} spot={spot} />
-      <KeyRow>
-        <Key onPress={leave}>{words.backKey}</Key>
-      </KeyRow>
+        {bench.lamps.length > 0 && (
+          <Choices
+            legend={words.readWhat}
+            options={[
+              { value: "pair", said: words.readWindow },
+              { value: "lamp", said: words.readLamp },
+            ]}
+            value={what}
+            onChoose={setWhat}
+          />
+        )}
+        <OtherSpots bench={bench} spot={spot} />
+        <KeyRow>
+          <Key onPress={leave}>{words.backKey}</Key>
+        </KeyRow>
+      </div>
     </Frame>
   );
 }

@@ -9,8 +9,9 @@ interface SideViewProps {
   readonly spot: Pick<SpotLit, "fromGlass_m" | "placeOrigin"> | undefined;
 }
 
-/** Metres shown outside the glass, and the drawing's own size. */
-const OUTSIDE_m = 0.55;
+/** Metres shown outside the glass and over the leaves, where no lamp hangs higher; and the drawing's own size. */
+const OUTSIDE_m = 0.8;
+const OVER_m = 0.52;
 const WIDE = 320;
 const HIGH = 118;
 const PANES: Readonly<Record<WindowDrawn["glazing"], number>> = {
@@ -29,9 +30,14 @@ export function SideView({ bench, spot }: SideViewProps) {
   const [lamp] = bench.lamps;
   if (!pane && !lamp) return null;
   const distance_m = spot?.fromGlass_m ?? 0.25;
-  const inside_m = Math.max(distance_m + 0.25, lamp ? lamp.fromGlass_m + 0.35 : 0, 0.6);
-  const bottom_m = Math.min(-0.22, pane ? pane.sill_m - 0.08 : 0);
-  const top_m = Math.max(0.3, pane ? pane.sill_m + pane.height_m + 0.08 : 0, lamp ? lamp.above_m + 0.1 : 0);
+  const inside_m = Math.max(distance_m + 0.3, lamp ? lamp.fromGlass_m + 0.45 : 0, 0.9);
+  const bottom_m = Math.max(-0.5, Math.min(-0.22, pane ? pane.sill_m - 0.08 : 0));
+  // A high window runs off the drawing: what counts is where the leaves are.
+  const top_m = Math.max(
+    Math.min(OVER_m, pane ? pane.sill_m + pane.height_m + 0.08 : 0.3),
+    lamp ? lamp.above_m + 0.12 : 0,
+    0.3,
+  );
   const outside_m = pane ? OUTSIDE_m : 0.1;
   const scale = Math.min(WIDE / (outside_m + inside_m), HIGH / (top_m - bottom_m));
   const x = (m: number) => (m + outside_m) * scale;
@@ -41,7 +47,7 @@ export function SideView({ bench, spot }: SideViewProps) {
   const distance = say.length(distance_m * 100);
   const said = words.sideSaid(
     pane ? bench.windowSaid : "",
-    distance,
+    pane ? words.leavesFromGlass(distance) : "",
     lamp ? words.lampAbove(say.length(lamp.above_m * 100)) : "",
   );
   const leaf = x(distance_m);
@@ -98,7 +104,7 @@ interface WallProps {
 /** The wall over and under the glass, as deep as its recess; the glass as many lines as it has panes. */
 function Wall({ pane, x, y, top, bottom }: WallProps) {
   const deep_px = Math.max(5, x(0) - x(-pane.recess_m));
-  const head = y(pane.sill_m + pane.height_m);
+  const head = Math.max(top, y(pane.sill_m + pane.height_m));
   const foot = y(pane.sill_m);
   return (
     <>

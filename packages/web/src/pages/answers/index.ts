@@ -1,4 +1,4 @@
-import { uuidMaker } from "@sillwood/bench/book";
+import { type Json, uuidMaker } from "@sillwood/bench/book";
 import { PageError } from "@sillwood/bench/crafts";
 import { howGood } from "@sillwood/bench/issued";
 import {
@@ -106,8 +106,9 @@ function wrongSeen(desk: Desk, { plant, seen }: PageQuestions["wrong"]["args"]):
   };
 }
 
-function houseFacts({ ledger, facts }: Desk): HouseFacts {
-  const { site, habits, habitsAssumed } = ledger.house().places;
+function houseFacts({ ledger, facts, say }: Desk): HouseFacts {
+  const { site, habits, habitsAssumed, light } = ledger.house().places;
+  const tariff = light.tariffs.at(-1)?.data;
   const { minutes, weekdays, hour_h } = habits;
   const numbers = ledger.plants().map((plant) => facts(plant)?.number ?? 0);
   return {
@@ -117,6 +118,11 @@ function houseFacts({ ledger, facts }: Desk): HouseFacts {
     entries_n: ledger.entries_n,
     plants_n: numbers.length,
     highest: numbers.reduce((most, number) => Math.max(most, number), 0),
+    ...(tariff
+      ? {
+          tariff: { said: say.money(tariff.price_minor_kWh, site.currency), data: tariff as unknown as Json },
+        }
+      : {}),
   };
 }
 

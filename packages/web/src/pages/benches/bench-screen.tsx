@@ -1,6 +1,7 @@
 import type { PlantId } from "@sillwood/bench/book";
 import { useState } from "react";
 import { useLocation, useParams } from "wouter";
+import { craftScreens, screensOf } from "../../crafts/index.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Care, Ledger, Row } from "../../parts/ledger.tsx";
@@ -74,9 +75,30 @@ export function BenchScreen() {
       <p className={styles["lead"]}>{moving ? words.moveWhere(moving.number) : words.moveHow}</p>
       <Shelf spots={bench.spots} moving={moving?.plant} onPress={press} />
       <Origins bench={bench} />
+      <OfCrafts bench={bench.id} />
       <HowGood whose={{ bench: bench.id }} />
       {bench.place === "shelf" && <Care word={words.care}>{words.lampCare}</Care>}
     </Frame>
+  );
+}
+
+/** What crafts have more to say of this bench. */
+function OfCrafts({ bench }: { readonly bench: string }) {
+  const { desk: words } = useWords();
+  const [, go] = useLocation();
+  return (
+    <Ledger label={words.crafts}>
+      {Object.keys(craftScreens).flatMap((craft) => {
+        const path = screensOf(craft)?.ofBench?.(bench);
+        return path ? (
+          <Row key={craft} onOpen={() => go(path)}>
+            {words.craftNames[craft] ?? craft}
+          </Row>
+        ) : (
+          []
+        );
+      })}
+    </Ledger>
   );
 }
 

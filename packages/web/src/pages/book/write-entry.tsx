@@ -45,7 +45,8 @@ export function WriteEntry() {
 }
 
 /** What the house says now of itself: one changes a value of it, not all. */
-function standing(kind: string, { site, habits }: HouseFacts): FormData | undefined {
+function standing(kind: string, { site, habits, tariff }: HouseFacts): FormData | undefined {
+  if (kind === "supply.tariff") return tariff?.data as FormData | undefined;
   if (kind === "site.habits") return habits as unknown as FormData;
   if (kind !== "site.described") return undefined;
   const { assumed: _assumed, ...written } = site;

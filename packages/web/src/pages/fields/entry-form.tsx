@@ -62,7 +62,7 @@ function Field({ field, value, onValue, onBroken, path }: FieldProps) {
   switch (field.type) {
     case "number":
     case "count":
-      if (field.key.endsWith("_minor"))
+      if (/_minor(_|$)/.test(field.key))
         return <MoneyField label={label} field={field} value={value} onValue={onValue} />;
       return (
         <NumberField

@@ -33,6 +33,7 @@ const US: Readonly<Record<string, ShownUnit>> = {
   m: times("ft", 0.3048),
   "m/s": times("mph", 0.44704),
   "m²": times("ft²", 0.09290304),
+  lux: times("fc", 1 / 0.09290304, 1),
   "°C": {
     symbol: "°F",
     shown: (air_C) => air_C * 1.8 + 32,

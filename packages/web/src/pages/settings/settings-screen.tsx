@@ -1,6 +1,6 @@
 import { useLocation } from "wouter";
 import { changeSettings, type Settings } from "../../device/settings.ts";
-import { useAsk } from "../../engine/use-ask.ts";
+import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { sayLast } from "../../shell/last-line.ts";
@@ -20,6 +20,8 @@ export function SettingsScreen() {
   const [, go] = useLocation();
   const { value: house } = useAsk("house", {});
   const { value: assumed } = useAsk("assumed", {});
+  // Prices are the grower's alone.
+  const isGrower = useEngine().who()?.role === "grower";
   const set = (change: Partial<Settings>) => {
     const before = changeSettings(change);
     sayLast({
@@ -41,6 +43,15 @@ export function SettingsScreen() {
       house ? words.habitsSaid(house.habits.minutes, house.habits.weekdays.length) : "",
       "/write/site.habits/book",
     ],
+    ...(isGrower
+      ? ([
+          [
+            words.tariff,
+            house?.tariff ? words.tariffSaid(house.tariff.said) : words.noTariff,
+            "/write/supply.tariff/book",
+          ],
+        ] as const)
+      : []),
     [words.assumed, words.assumedSaid(assumed?.length ?? 0), "/settings/assumed"],
     [words.takeAll, words.takeAllSaid, "/book/take"],
     [words.people, words.peopleSaid, "/settings/people"],

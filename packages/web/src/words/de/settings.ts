@@ -27,6 +27,9 @@ export const settings: Words["settings"] = {
   habits: "Zeit",
   habitsSaid: (minutes, days_n) =>
     `gewöhnlich ${minutes} min, ${days_n === 7 ? "jeden Tag" : `an ${days_n} Tagen der Woche`}`,
+  tariff: "Strom",
+  tariffSaid: (price) => `${price} je kWh`,
+  noTariff: "kein Preis notiert: Lampen haben noch keine Kosten",
   assumed: "Angenommen",
   assumedSaid: (count_n) => `${count_n} Werte von uns, die du ersetzen kannst`,
   assumedLead:

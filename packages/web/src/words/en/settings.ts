@@ -26,6 +26,9 @@ export const settings = {
   habits: "Time",
   habitsSaid: (minutes: number, days_n: number) =>
     `usually ${minutes} min, ${days_n === 7 ? "every day" : `${days_n} days a week`}`,
+  tariff: "Electricity",
+  tariffSaid: (price: string) => `${price} a kWh`,
+  noTariff: "no price written: lamps have no cost yet",
   assumed: "Assumed",
   assumedSaid: (count_n: number) => `${count_n} values of ours that you can replace`,
   assumedLead:
