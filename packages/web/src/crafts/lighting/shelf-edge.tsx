@@ -68,7 +68,7 @@ export function ShelfEdge() {
                   {said(spot.light.mid_mol_m2_d)} ({said(spot.light.low_mol_m2_d)} –{" "}
                   {said(spot.light.high_mol_m2_d)})
                 </td>
-                <td>{spot.need ? said(spot.need.aim_mol_m2_d) : ""}</td>
+                <td>{spot.need ? said(spot.need.min_mol_m2_d) : ""}</td>
                 <td>{spot.short?.said ?? ""}</td>
               </tr>
             ))}

@@ -35,7 +35,7 @@ export function SpotSaid({ spot, onWorking }: SpotSaidProps) {
         {need && (
           <span>
             <Sourced origin={need.origin} onOpen={() => onWorking(need.working)}>
-              {words.wants(said(need.aim_mol_m2_d))}
+              {words.wants(said(need.min_mol_m2_d))}
             </Sourced>{" "}
             <span className={styles["beside"]}>{need.stageSaid}</span>
           </span>
