@@ -69,7 +69,7 @@ function spotCells(spot: SpotLit, desk: Desk): readonly string[] {
     spot.number ?? words.free,
     number(light.mid_mol_m2_d),
     `${MARK[light.origin]} ${words.range(number(light.low_mol_m2_d), number(light.high_mol_m2_d))}`,
-    need ? words.wants(number(need.aim_mol_m2_d)) : "",
+    need ? words.wants(number(need.min_mol_m2_d)) : "",
     spot.short?.said ?? "",
   ];
 }

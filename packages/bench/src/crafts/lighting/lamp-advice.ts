@@ -24,6 +24,8 @@ const QUARTER_h = 0.25;
 const PLANTS_frac = 0.75;
 /** Where between the dull days (2 of 10 are duller) and the middle a fixed timer counts: 3 of 10. */
 const TIMER_BETWEEN_frac = 1 / 3;
+/** A day longer than its kind bears by more than this may cost the flowers. @source our assumption */
+const PAST_CAP_h = 1;
 /** A timer nobody has set may be set at any time. */
 const LONG_AGO_d = 9999;
 
@@ -71,7 +73,8 @@ export function lampAdvice(world: World<LightSlice>, bench: Bench, date?: string
   const sinceSet_d = set.said && setAt_ms !== undefined ? (now_ms - setAt_ms) / DAY_ms : LONG_AGO_d;
   const out = isOut(places, bench.id, "lamps", now_ms);
   const change_mol_m2_d = (set.hours_h - hours.hours_h) * mol_per_umol_h * who.ppfd_umol_m2_s;
-  const isWorth = Math.abs(change_mol_m2_d) >= world.assumed("timerWorth_mol_m2_d");
+  const isTooLong = set.hours_h > strictest.cap_h + PAST_CAP_h;
+  const isWorth = isTooLong || Math.abs(change_mol_m2_d) >= world.assumed("timerWorth_mol_m2_d");
   const isFree = resetTimer({
     set_h: set.hours_h,
     wanted_h: hours.hours_h,

@@ -110,6 +110,21 @@ describe("what the round asks", () => {
   });
 });
 
+describe("when a spot is short", () => {
+  it("offers lamp hours only within the day that its kind bears, and says why not in the working", () => {
+    const house = lamped();
+    house.write(0.5, "bench.timer", ["sill"], { from_h: 8, hours_h: 0 });
+    const strong = house.spot(1, "sill-1").short;
+    expect(strong?.lamp_h).toBeGreaterThan(0);
+    expect(strong?.lamp_h).toBeLessThanOrEqual(16);
+    expect(strong?.said).toContain(`: ${strong?.lamp_h} h lamp`);
+    house.write(1.5, "bench.lamp", ["sill"], { ...LED_BAR, power_W: 50 });
+    const weak = house.spot(2, "sill-1").short;
+    expect(weak?.lamp_h).toBeUndefined();
+    expect(weak?.working.notes.join(" ")).toMatch(/but its kind bears a day of 16 h: a stronger lamp/);
+  });
+});
+
 describe("a lamp that is out", () => {
   it("makes a debt that grows, is said with its day, and may be made up within the longest day", () => {
     const house = lightHouse();

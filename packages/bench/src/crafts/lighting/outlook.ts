@@ -14,7 +14,7 @@ export function lightOutlook(slice: LightSlice, sight: Outward): Outlook {
   const need = needOf(sight);
   const day = sight.airAt(sight.plant.spot, sight.dateOf(sight.now_ms));
   const due = turnDue(slice, sight);
-  const task = due && turnTask(due, slice, sight);
+  const task = due && !due.isQuiet ? turnTask(due, slice, sight) : undefined;
   const question = readQuestion(slice, need.min_mol_m2_d, sight);
   // A round asks for tasks and questions alone: the rest is written for the page of one plant.
   const week = once(() => weekWorking(slice, need, day, sight));

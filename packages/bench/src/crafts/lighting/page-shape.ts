@@ -176,6 +176,7 @@ export interface SpotMonth extends LightBand {
 }
 
 export interface Need {
+  /** What sentences call needed: below it light is short. */
   readonly min_mol_m2_d: number;
   readonly aim_mol_m2_d: number;
   readonly max_mol_m2_d: number;

@@ -9,7 +9,7 @@ import { checkReading } from "./check-reading.ts";
 import { debtSaid } from "./debt.ts";
 import { energyOf } from "./energy.ts";
 import { lampAdvice, timerSaid } from "./lamp-advice.ts";
-import { type NeedFigures, needOf } from "./need.ts";
+import { dayCap, type NeedFigures, needOf } from "./need.ts";
 import type {
   BenchLight,
   LightAsk,
@@ -153,7 +153,15 @@ function benchLight(world: World<LightSlice>, bench: Bench, month: number): Benc
       return spotLit(world, spot, monthsOf(scan), month, {
         member,
         need,
-        short: need && shortOf(world, scan, need, before),
+        short:
+          member &&
+          need &&
+          shortOf(world, {
+            scan,
+            need,
+            cap_h: dayCap(world.speciesOf(member.plant), need.stage, world.assumed).cap_h,
+            before,
+          }),
       });
     };
     return here.length > 0 ? here.map(lit) : [lit(undefined)];

@@ -23,25 +23,30 @@ export interface Before {
   readonly said: string;
 }
 
+/** The year of a spot, and what stands there. */
+interface SpotYear {
+  readonly scan: YearScan;
+  readonly need: NeedFigures;
+  /** Longest day that its kind bears. */
+  readonly cap_h: number;
+  readonly before?: Before | undefined;
+}
+
 const HALF_HOURS = 2;
 
 /** When a spot stops being enough for what stands there, and when it is again. */
-export function shortOf(world: World, scan: YearScan, need: NeedFigures, before?: Before): Short {
+export function shortOf(world: World, { scan, need, cap_h, before }: SpotYear): Short {
   const band = spellBand(scan, need.min_mol_m2_d);
   const darkest = monthsOf(scan).reduce((least, one) =>
     one.mid_mol_m2_d < least.mid_mol_m2_d ? one : least,
   );
-  const ppfd = darkest.day.daylight.lamp_umol_m2_s;
-  const natural = darkest.window_mol_m2_d + darkest.sky_mol_m2_d;
-  const lamp_h =
-    band !== "never" && ppfd > 0
-      ? Math.ceil((HALF_HOURS * Math.max(0, need.min_mol_m2_d - natural)) / (mol_per_umol_h * ppfd)) /
-        HALF_HOURS
-      : undefined;
+  const wanted_h = band === "never" ? undefined : lampWanted_h(darkest, need);
+  const lamp_h = wanted_h !== undefined && wanted_h <= cap_h ? wanted_h : undefined;
   const dates = datesOf(world, band);
-  const said = spellSaid(world, band, lamp_h !== undefined && lamp_h <= 24 ? lamp_h : undefined);
+  const said = spellSaid(world, band, lamp_h);
   const was = before && beforeOf(world, before, need);
-  const working = shortWorking(world, { said, band, need, darkest, was, read: before?.said });
+  const tooLong = wanted_h !== undefined && lamp_h === undefined ? { wanted_h, cap_h } : undefined;
+  const working = shortWorking(world, { said, band, need, darkest, was, read: before?.said, tooLong });
   return {
     state:
       band === "never"
@@ -53,11 +58,22 @@ export function shortOf(world: World, scan: YearScan, need: NeedFigures, before?
             : "short later",
     said,
     ...dates,
-    ...(lamp_h !== undefined && lamp_h <= 24 ? { lamp_h } : {}),
+    ...(lamp_h === undefined ? {} : { lamp_h }),
     ...(was ? { before: was } : {}),
     origin: working.origin,
     working,
   };
+}
+
+/** Hours of the lamp above a spot that close the gap in the darkest month, to the half hour; undefined without a lamp. */
+function lampWanted_h(
+  { day, window_mol_m2_d, sky_mol_m2_d }: MonthLight,
+  need: NeedFigures,
+): number | undefined {
+  const perHour_mol = mol_per_umol_h * day.daylight.lamp_umol_m2_s;
+  if (perHour_mol <= 0) return undefined;
+  const gap = Math.max(0, need.min_mol_m2_d - window_mol_m2_d - sky_mol_m2_d);
+  return Math.ceil((HALF_HOURS * gap) / perHour_mol) / HALF_HOURS;
 }
 
 const datesOf = (world: World, band: SpellBand | "never" | "always"): Pick<Short, "from" | "until"> =>
@@ -104,9 +120,10 @@ interface ShortParts {
   readonly darkest: MonthLight;
   readonly was: Short["before"] | undefined;
   readonly read: string | undefined;
+  readonly tooLong: { readonly wanted_h: number; readonly cap_h: number } | undefined;
 }
 
-function shortWorking(world: World, { said, band, need, darkest, was, read }: ShortParts): Working {
+function shortWorking(world: World, { said, band, need, darkest, was, read, tooLong }: ShortParts): Working {
   const { say } = world;
   const words = lightingWords(say);
   const { working } = words;
@@ -150,6 +167,15 @@ function shortWorking(world: World, { said, band, need, darkest, was, read }: Sh
     movesMost: darkest.lamp_mol_m2_d > darkest.window_mol_m2_d ? working.movesLamp : working.movesWindow,
     notes: [
       ...(dates.from && dates.until ? [working.dates(dates.from.said, dates.until.said)] : []),
+      ...(tooLong
+        ? [
+            working.lampTooLong(
+              words.hours(tooLong.wanted_h),
+              words.hours(tooLong.cap_h),
+              tooLong.wanted_h > 24,
+            ),
+          ]
+        : []),
       ...(was && read ? [working.before(was.said, read)] : []),
       ...(typeof band === "string" ? [] : [working.notWeather]),
     ],

@@ -70,6 +70,23 @@ describe("turning", () => {
     expect(turns(due + due + 1)).toHaveLength(4);
   });
 
+  it("is not asked for day after day on a bench where nobody writes turns, until a lean is seen or one is written", () => {
+    const house = lightHouse();
+    house.bench("sill", 2, { windowFaces_deg: 180 });
+    const [plant, neighbour] = [house.plant(1, "sill-1"), house.plant(2, "sill-2")];
+    const asked = (day_d: number) =>
+      house
+        .desk(day_d)
+        .view(plant)
+        ?.tasks.some(({ work }) => work === "turn") ?? false;
+    expect([asked(12), asked(29), asked(31), asked(90)]).toEqual([true, true, false, false]);
+    expect(house.spot(90, "sill-1").turnSaid).toBe(
+      "not turned for 90 days, 100 % of the light from one side",
+    );
+    house.write(91, "lighting.turned", [neighbour], { clockwise_deg: 90 });
+    expect(asked(92)).toBe(true);
+  });
+
   it("is not asked for under a lamp", () => {
     const house = lightHouse();
     house.bench("shelf", 1);

@@ -17,6 +17,8 @@ const LEAST_SIDE_frac = 0.25;
 const SEEN_LEAN_deg = 10;
 /** Pots that were turned alone lately are left out until the bench is due again. */
 const ALONE_frac = 0.5;
+/** On a bench where nobody ever wrote a turn, the round stops asking after so many intervals: there it is not written, or not done. */
+const UNWRITTEN_n = 3;
 /** A turn may wait for half its interval again. @source our assumption */
 const LATEST_frac = 0.5;
 const QUARTER_deg = 90;
@@ -26,6 +28,8 @@ export interface BenchTurn {
   readonly oneSided_d: number;
   readonly side_frac: number;
   readonly plants_n: number;
+  /** Whether anybody ever wrote a turn of one of them. */
+  readonly isWritten: boolean;
   /** The plant of the bench at which a reading of light would be taken. */
   readonly readAt: PlantId;
 }
@@ -44,6 +48,7 @@ export function benchTurns(members: readonly Member<LightSlice>[]): ReadonlyMap<
     oneSided_d: mean(({ oneSided_d }) => oneSided_d),
     side_frac: mean(({ side_frac }) => side_frac),
     plants_n: lit.length,
+    isWritten: lit.some(({ slice }) => slice.turns_n > 0),
     readAt: inMiddle.plant.id,
   };
   return new Map(members.map(({ plant }) => [plant.id, bench]));
@@ -58,6 +63,8 @@ export interface TurnDue {
   readonly since_d: number;
   readonly together_n: number;
   readonly lean_deg: number | undefined;
+  /** The page says it; the round does not. */
+  readonly isQuiet: boolean;
 }
 
 /** When a pot wants its quarter turn; undefined where light comes from all sides alike. */
@@ -83,6 +90,8 @@ export function turnDue(slice: LightSlice, sight: Outward): TurnDue | undefined 
     since_d: (sight.now_ms - slice.turnedAt_ms) / DAY_ms,
     together_n: together ? bench.plants_n : 1,
     lean_deg: leans ? lean.lean_deg : undefined,
+    isQuiet:
+      !leans && slice.turns_n === 0 && bench?.isWritten !== true && slice.oneSided_d > UNWRITTEN_n * after_d,
   };
 }
 

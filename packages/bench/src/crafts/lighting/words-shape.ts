@@ -134,6 +134,7 @@ export interface WorkingWords {
   dates(from: string, until: string): string;
   before(was: string, read: string): string;
   readonly notWeather: string;
+  lampTooLong(wanted: string, cap: string, endless: boolean): string;
   readonly natural: string;
   readonly lampLight: string;
   readonly cap: string;

@@ -49,6 +49,10 @@ export const workingsGerman = (say: Say): WorkingWords => ({
   before: (was, read) => `Vor der letzten Messung (${read}): ${was}.`,
   notWeather:
     "Eine trübe oder helle Woche kann es um einige Tage verschieben; das steckt nicht in der Spanne.",
+  lampTooLong: (wanted, cap, endless) =>
+    endless
+      ? `Diese Lampe kann die Lücke im dunkelsten Monat nicht schließen; ihre Art verträgt einen Tag von ${cap}.`
+      : `${wanted} dieser Lampe schlössen die Lücke im dunkelsten Monat, doch ihre Art verträgt einen Tag von ${cap}: eine stärkere Lampe, oder ein anderer Platz.`,
   natural: "Tageslicht eines trüben Tages (3 von 10 sind trüber)",
   lampLight: "Lampe an den Blättern",
   cap: "längster Tag, Lampe und Tageslicht zusammen",

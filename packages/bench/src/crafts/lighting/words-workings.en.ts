@@ -46,6 +46,10 @@ export const workingsEnglish = (say: Say): WorkingWords => ({
   dates: (from, until) => `From ${from}, until ${until}: the ranges come from the doubt about the place.`,
   before: (was, read) => `Before the last reading (${read}): ${was}.`,
   notWeather: "A dull or bright week may move it by a few days; that is not in the range.",
+  lampTooLong: (wanted, cap, endless) =>
+    endless
+      ? `This lamp cannot close the gap in the darkest month; its kind bears a day of ${cap}.`
+      : `${wanted} of this lamp would close the gap in the darkest month, but its kind bears a day of ${cap}: a stronger lamp, or another seat.`,
   natural: "daylight of a dull day (3 of 10 are duller)",
   lampLight: "lamp at the leaves",
   cap: "longest day, lamp and daylight together",
