@@ -8,6 +8,8 @@ import { clippedWords, emptyScroll_px, sidewaysTroubles } from "../src/layout.ts
 import { enter } from "../src/served-book.ts";
 import { walkerOn } from "../src/walker.ts";
 
+/** Dozens of screens in four papers, two devices at once; the machine may have other work. */
+const SCREENS_ms = 480_000;
 const papers = ["dark", "sun", "night"] as const;
 
 let house: House;
@@ -49,4 +51,5 @@ it.concurrent.each(["phone", "desktop"] as const)(
       await device.discard();
     }
   },
+  SCREENS_ms,
 );

@@ -19,23 +19,7 @@ export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }
   const say = useSay();
   const { contours, windows } = bench;
   const isGuessed = windows.length > 0 && windows.every(({ origin }) => origin === "assumed");
-  const lines = useMemo(
-    () =>
-      contours
-        ? heightLines(
-            {
-              along_m: contours.along_m,
-              fromGlass_m: contours.fromGlass_m,
-              // Of a window whose size nobody knows the pots are taken as before its middle: so are the lines.
-              values: isGuessed
-                ? contours.light_mol_m2_d.map((row) => row.map(() => row[Math.floor(row.length / 2)] ?? 0))
-                : contours.light_mol_m2_d,
-            },
-            contours.levels_mol_m2_d,
-          )
-        : [],
-    [contours, isGuessed],
-  );
+  const lines = useMemo(() => (contours ? linesOf(contours, isGuessed) : []), [contours, isGuessed]);
   const left_px = (along_m: number) => ((along_m - from_m) / (to_m - from_m)) * width_px;
   const at = ({ along_m, fromGlass_m }: Place) =>
     `${left_px(along_m).toFixed(1)} ${top_px(fromGlass_m).toFixed(1)}`;
@@ -84,7 +68,7 @@ export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }
       })}
       {labels.map(({ level, x, y }) => (
         <text key={`${level} ${x}`} x={x} y={y} className={styles["level"]}>
-          {say.number(level, level < 10 && !Number.isInteger(level) ? 1 : 0)}
+          {say.number(level, 1)}
         </text>
       ))}
       {bench.windows
@@ -100,6 +84,25 @@ export function HeightLines({ bench, from_m, to_m, width_px, height_px, top_px }
           />
         ))}
     </svg>
+  );
+}
+
+/** So many lines tell a slope; more would hide the pots. */
+const LINES_n = 4;
+
+/** Of a window whose size nobody knows the pots are taken as before its middle: so are the lines, at heights of their own. */
+function linesOf(
+  { along_m, fromGlass_m, light_mol_m2_d, levels_mol_m2_d }: NonNullable<BenchLight["contours"]>,
+  isGuessed: boolean,
+): readonly HeightLine[] {
+  if (!isGuessed) return heightLines({ along_m, fromGlass_m, values: light_mol_m2_d }, levels_mol_m2_d);
+  const depth = light_mol_m2_d.map((row) => row[Math.floor(row.length / 2)] ?? 0);
+  const [least, most] = [Math.min(...depth), Math.max(...depth)];
+  const step = [0.2, 0.5, 1, 2, 5, 10].find((one) => (most - least) / one <= LINES_n) ?? 20;
+  const levels = Array.from({ length: LINES_n }, (_, i) => (Math.ceil(least / step) + i) * step);
+  return heightLines(
+    { along_m, fromGlass_m, values: depth.map((value) => along_m.map(() => value)) },
+    levels.filter((level) => level > least && level < most),
   );
 }
 

@@ -57,6 +57,7 @@ export function SideView({ bench, spot }: SideViewProps) {
       <svg
         className={styles["drawing"]}
         viewBox={`-2 -2 ${(wide + 4).toFixed(1)} ${(high + 4).toFixed(1)}`}
+        preserveAspectRatio="xMinYMid meet"
         role="img"
         aria-label={`${words.sideTitle}: ${said}`}
       >

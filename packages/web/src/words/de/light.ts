@@ -104,7 +104,7 @@ export const light: Words["light"] = {
   nextOutdoors: "WEITER: DRAUSSEN",
   keepPair: (inside, outside) => `${inside} und ${outside} BEHALTEN`,
   keepOne: (said) => `${said} BEHALTEN`,
-  typeFirst: "TIPPEN, WAS DAS GERÄT ZEIGT",
+  typeFirst: "WERT TIPPEN",
   outOf: (typed, min, max) => `${typed}; ein Messgerät zeigt ${min} bis ${max}.`,
   typeAgain: "Noch einmal tippen",
   itIsRight: "Es stimmt",

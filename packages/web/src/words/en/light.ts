@@ -106,7 +106,7 @@ export const light = {
   nextOutdoors: "NEXT: OUTDOORS",
   keepPair: (inside: string, outside: string) => `KEEP ${inside} and ${outside}`,
   keepOne: (said: string) => `KEEP ${said}`,
-  typeFirst: "TYPE WHAT THE METER SHOWS",
+  typeFirst: "TYPE THE READING",
   outOf: (typed: string, min: string, max: string) => `${typed}; a meter shows ${min} to ${max}.`,
   typeAgain: "Type again",
   itIsRight: "It is right",
