@@ -101,6 +101,43 @@ describe("better seats", () => {
     );
   });
 
+  it("let what rests and what flowers change places, in one step that says both", () => {
+    const house = lightHouse();
+    house.bench("dark", 1, { windowFaces_deg: 0 });
+    house.write(0, "bench.window", ["dark"], { ...SOUTH, faces_deg: 0 });
+    house.bench("shelf", 1, { order_n: 1 });
+    house.write(0, "bench.lamp", ["shelf"], LED_BAR);
+    house.write(0, "bench.timer", ["shelf"], { from_h: 6, hours_h: 14 });
+    const flowering = house.plant(1, "dark-1", "in flower");
+    const resting = house.plant(2, "shelf-1", "at rest");
+    const { seats } = house.page(1);
+    expect(seats.swaps).toHaveLength(1);
+    const [swap] = seats.swaps;
+    expect(swap?.said).toMatch(/101 and 102|102 and 101/);
+    expect(swap?.gain_mol_m2_d).toBeCloseTo(seats.allGain_mol_m2_d, 6);
+    expect(swap?.drafts.map(({ kind, on, data }) => [kind, on[0], data])).toEqual(
+      expect.arrayContaining([
+        ["plant.moved", flowering, { to: "shelf-1" }],
+        ["plant.moved", resting, { to: "dark-1" }],
+      ]),
+    );
+    expect(seats.allMoves_n).toBe(2);
+  });
+
+  it("fill a free bright seat with who needs it", () => {
+    const house = lightHouse();
+    house.bench("dark", 2);
+    house.write(0, "bench.window", ["dark"], { ...SOUTH, faces_deg: 0 });
+    house.bench("shelf", 1, { order_n: 1 });
+    house.write(0, "bench.lamp", ["shelf"], LED_BAR);
+    house.plant(1, "dark-1", "at rest");
+    const flowering = house.plant(2, "dark-2", "in flower");
+    const { swaps } = house.page(1).seats;
+    expect(swaps.map(({ plant, to, other }) => [plant, to, other])).toEqual([
+      [flowering, "shelf-1", undefined],
+    ]);
+  });
+
   it("leave who stands in quarantine, outdoors, or before a window nobody described where it is", () => {
     const house = lightHouse();
     house.bench("dark", 1, { windowFaces_deg: 0 });

@@ -126,9 +126,13 @@ function seatGroup(
   const cost = single.map((guest) => open.map((seat) => costOf(guest, seat, seats[seat] as Seat)));
   const columnOf = assign(cost);
   const here = single.map((guest) => open.indexOf(guest.seat));
-  const totalOf = (columns: readonly number[]) =>
-    columns.reduce((sum, column, row) => sum + (cost[row]?.[column] as number), 0);
-  const gain_mol_m2_d = Math.max(0, totalOf(here) - totalOf(columnOf));
+  // Hands are weighed when seats are chosen; what is said is the light alone.
+  const unmetOf = (columns: readonly number[]) =>
+    columns.reduce(
+      (sum, column, row) => sum + unmet(single[row] as Guest, seats[open[column] as number] as Seat),
+      0,
+    );
+  const gain_mol_m2_d = Math.max(0, unmetOf(here) - unmetOf(columnOf));
   const moved_n = gain_mol_m2_d > 1e-9 ? columnOf.filter((column, row) => column !== here[row]).length : 0;
   const moves: Swap[] = [];
   const least = world.assumed("seatWorth_mol_m2_d");
@@ -182,6 +186,8 @@ function swapOf(
   const to = seats[open[step.column] as number] as Seat;
   const guest = single[step.row] as Guest;
   const other = step.other === undefined ? undefined : (single[step.other] as Guest);
+  const gain_mol_m2_d =
+    unmet(guest, from) - unmet(guest, to) + (other ? unmet(other, to) - unmet(other, from) : 0);
   const number = numberOf(guest.member.plant.id);
   const light = (seat: Seat) => lightSaid(seat.day.dli_mol_m2_d, say);
   const said = other
@@ -217,8 +223,8 @@ function swapOf(
   });
   const working: Working = {
     title: words.working.seat,
-    result: words.seats.gain(lightSaid(step.gain, say)),
-    value: step.gain,
+    result: words.seats.gain(lightSaid(gain_mol_m2_d, say)),
+    value: gain_mol_m2_d,
     unit: LIGHT,
     origin: weakest(inputs.map(({ origin }) => origin)),
     formula: words.working.seatFormula,
@@ -228,7 +234,7 @@ function swapOf(
         before: lightSaid(unmet(one, old), say),
         after: lightSaid(unmet(one, next), say),
       })),
-      lightSaid(step.gain, say),
+      lightSaid(gain_mol_m2_d, say),
     ),
     inputs,
     source: words.working.sourceSeat,
@@ -246,7 +252,7 @@ function swapOf(
     from: from.spot,
     to: to.spot,
     ...(other ? { other: { plant: other.member.plant.id, number: numberOf(other.member.plant.id) } } : {}),
-    gain_mol_m2_d: step.gain,
+    gain_mol_m2_d,
     said,
     drafts: [moved(guest, to.spot), ...(other ? [moved(other, from.spot)] : [])],
     working,
