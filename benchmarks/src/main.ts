@@ -2,6 +2,7 @@ import { loadavg } from "node:os";
 import { writeReport } from "../../tools/report.ts";
 import { bookRows, oneEntryRows } from "./speed/book-rows.ts";
 import { buildChildren } from "./speed/in-a-process.ts";
+import { lightRows } from "./speed/light-rows.ts";
 import { phoneRows } from "./speed/phone-rows.ts";
 import { rowsSaid } from "./speed/rows.ts";
 import { appendRows, etRows } from "./speed/small-rows.ts";
@@ -12,6 +13,7 @@ const say = (line: string) => process.stdout.write(`${line}\n`);
 /** Parts of the run by the word that asks for one alone; a part alone writes no report. */
 const parts = {
   et: (rows: ReturnType<typeof rowsSaid>) => etRows(rows, SEED, say),
+  light: (rows: ReturnType<typeof rowsSaid>) => lightRows(rows, SEED),
   append: (rows: ReturnType<typeof rowsSaid>) => appendRows(rows, SEED),
   book: (rows: ReturnType<typeof rowsSaid>) => bookRows(rows, SEED),
   entry: (rows: ReturnType<typeof rowsSaid>) => oneEntryRows(rows, SEED),

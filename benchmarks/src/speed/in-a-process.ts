@@ -28,7 +28,7 @@ export function inAProcess<Name extends keyof AllTasks>(
   const words = [join(root, "benchmarks/dist", file), name, JSON.stringify(args)];
   const child = spawn(process.execPath, words, {
     stdio: ["ignore", "pipe", "inherit"],
-    env: { ...process.env, SILLWOOD_BENCH_C: join(root, "benchmarks/src/speed/reference-et.c") },
+    env: { ...process.env, SILLWOOD_BENCH_C: join(root, "benchmarks/src/speed") },
   });
   let said = "";
   child.stdout.setEncoding("utf8").on("data", (text: string) => (said += text));

@@ -1,8 +1,5 @@
-import { execFileSync, spawnSync } from "node:child_process";
-import { mkdtempSync, readFileSync, rmSync, writeFileSync } from "node:fs";
-import { tmpdir } from "node:os";
-import { join } from "node:path";
 import { referenceEtDaily_mm_d, referenceEtDailyArray } from "@sillwood/science/water";
+import { apart, runInC } from "./in-c.ts";
 import { best_ms } from "./measured.ts";
 import { seeded } from "./seeded.ts";
 
@@ -74,10 +71,6 @@ export function etSpeed(days_n: number, runs_n: number, seed: number, cc: string
   };
 }
 
-/** A C compiler that answers, if there is one. */
-export const compilerHere = (): string | undefined =>
-  ["cc", "gcc", "clang"].find((name) => spawnSync(name, ["--version"]).status === 0);
-
 function inC(
   days: Days,
   days_n: number,
@@ -86,34 +79,13 @@ function inC(
   ours_mm_d: Float64Array,
   each_ns: (ms: number) => number,
 ): NonNullable<EtSpeed["c"]> {
-  const folder = mkdtempSync(join(tmpdir(), "sillwood-et-"));
-  try {
-    const [program, source] = [join(folder, "reference-et"), join(folder, "reference-et.c")];
-    writeFileSync(source, readFileSync(cSource()));
-    execFileSync(cc, ["-O2", "-o", program, source, "-lm"]);
-    const [input, output] = [join(folder, "in"), join(folder, "out")];
-    writeFileSync(input, Buffer.concat(COLUMNS.map((name) => bytesOf(days[name]))));
-    const said = execFileSync(program, [input, String(days_n), String(runs_n), output], { encoding: "utf8" });
-    const [every_ms = Number.NaN, kept_ms = Number.NaN] = said.trim().split(" ").map(Number);
-    const theirs = new Float64Array(new Uint8Array(readFileSync(output)).buffer);
-    return {
-      everyDay_ns: each_ns(every_ms),
-      kept_ns: each_ns(kept_ms),
-      apart_mm_d: apart(ours_mm_d, theirs),
-    };
-  } finally {
-    rmSync(folder, { recursive: true, force: true });
-  }
-}
-
-/** The C file stands beside this one; the bundle of a measuring run is told where. */
-const cSource = (): string =>
-  process.env["SILLWOOD_BENCH_C"] ?? new URL("./reference-et.c", import.meta.url).pathname;
-
-const bytesOf = (column: Float64Array) => Buffer.from(column.buffer, column.byteOffset, column.byteLength);
-
-function apart(a: Float64Array, b: Float64Array): number {
-  let most = a.length === b.length ? 0 : Number.POSITIVE_INFINITY;
-  for (let i = 0; i < a.length; i++) most = Math.max(most, Math.abs((a[i] as number) - (b[i] as number)));
-  return most;
+  const { ms, out } = runInC(
+    cc,
+    "reference-et",
+    COLUMNS.map((name) => days[name]),
+    days_n,
+    runs_n,
+  );
+  const [every_ms = Number.NaN, kept_ms = Number.NaN] = ms;
+  return { everyDay_ns: each_ns(every_ms), kept_ns: each_ns(kept_ms), apart_mm_d: apart(ours_mm_d, out) };
 }

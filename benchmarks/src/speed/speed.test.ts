@@ -6,9 +6,11 @@ import { expect, it } from "vitest";
 import { appendSpeed } from "./append.ts";
 import { type BigBookSize, bigBook } from "./big-book.ts";
 import { bigKinds } from "./big-kinds.ts";
+import { compilerHere } from "./in-c.ts";
 import { keepBigBook } from "./kept-book.ts";
 import { oneEntrySpeed } from "./one-entry.ts";
-import { compilerHere, etSpeed } from "./reference-et.ts";
+import { etSpeed } from "./reference-et.ts";
+import { windowSpeed } from "./reference-window.ts";
 import { readAll, start } from "./start.ts";
 
 // Samples of the benchmarks: that they run, and that what they time gives the right numbers. Nothing here looks at a clock.
@@ -39,6 +41,15 @@ it("reference ET in C, over arrays and one by one are the same numbers", () => {
   const speed = etSpeed(2000, 1, 3, cc);
   expect(speed.apart_mm_d).toBeLessThan(1e-9);
   if (cc !== undefined) expect(speed.c?.apart_mm_d).toBeLessThan(1e-9);
+});
+
+it("a year of window light in C is the same numbers as ours, and so is what the spot sees", () => {
+  const cc = compilerHere();
+  const speed = windowSpeed(1, 3, cc);
+  expect(speed.level_mol_m2_d).toBeGreaterThan(2);
+  if (cc === undefined) return;
+  expect(speed.c?.viewApart_frac).toBeLessThan(1e-12);
+  expect(speed.c?.apart_mol_m2_d).toBeLessThan(1e-9);
 });
 
 it("what is appended while it is timed is in the book", async () => {
