@@ -1,7 +1,7 @@
 import type { Entry, PlantId } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
 import { createLedger, type Ledger } from "@sillwood/bench/house";
-import { deskAt } from "@sillwood/bench/pages";
+import { type Desk, deskAt } from "@sillwood/bench/pages";
 import type { SkillCase, SkillPot, SkillRun } from "@sillwood/simulator/skill-runs";
 
 /** One forecast with its truth, both in days from the moment asked. */
@@ -34,7 +34,8 @@ const DAY_ms = 86_400_000;
 export const HORIZON_d = 40;
 const NEAR_EVENT_d = 10;
 
-const SITE = {
+/** Taken until the book says where its benches stand. */
+export const SITE = {
   name: "skill",
   latitude_deg: 47.6,
   longitude_deg: -122.3,
@@ -53,6 +54,7 @@ export function forecastRun(run: SkillRun): Scored[] {
   const ledger = createLedger({ crafts, site: SITE });
   let taken = 0;
   const scored: Scored[] = [];
+  let desk: Desk | undefined;
   for (const { pot, one } of moments) {
     const fresh: Entry[] = [];
     while (taken < lines.length && typedAt_ms(lines[taken] as SkillRun["lines"][number]) <= one.at_ms) {
@@ -61,16 +63,19 @@ export function forecastRun(run: SkillRun): Scored[] {
     for (const file of fresh.flatMap(({ files }) => files ?? []))
       ledger.addSeries(file, run.files.get(file) as string);
     if (fresh.length > 0) ledger.add(fresh);
-    scored.push(scoreCase(ledger, pot, one));
+    // Pots asked at one moment share a desk: what a bench's plants tell one another is then worked out once.
+    if (!desk || desk.now_ms !== one.at_ms || fresh.length > 0)
+      desk = deskAt(ledger, { now_ms: one.at_ms, language: "en", units: "metric" });
+    scored.push(scoreCase(desk, pot, one));
   }
   return scored;
 }
 
 const typedAt_ms = (line: { readonly clock: string }) => Date.parse(line.clock.slice(0, 24));
 
-function scoreCase(ledger: Ledger, pot: SkillPot, one: SkillCase): Scored {
+function scoreCase(desk: Desk, pot: SkillPot, one: SkillCase): Scored {
   const plant = pot.plant as PlantId;
-  const view = deskAt(ledger, { now_ms: one.at_ms, language: "en", units: "metric" }).view(plant);
+  const view = desk.view(plant);
   const figures = view?.outlooks[0]?.outlook.figures;
   const dates_ms = figures?.["dates_ms"];
   if (!Array.isArray(dates_ms))
@@ -85,7 +90,7 @@ function scoreCase(ledger: Ledger, pot: SkillPot, one: SkillCase): Scored {
     afterMoveOrTrim: afterMoveOrTrim(one),
     lead_d: limit(one.lead_d),
     dates_d: (dates_ms as number[]).map((at_ms) => limit((at_ms - one.at_ms) / DAY_ms)),
-    past: pastOf(ledger, plant, one.at_ms),
+    past: pastOf(desk.ledger, plant, one.at_ms),
   };
 }
 
