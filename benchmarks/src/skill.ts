@@ -1,8 +1,9 @@
 import "temporal-polyfill/global";
-import { SKILL_SEEDS, skillRuns } from "@sillwood/simulator/skill-runs";
+import { SKILL_SEEDS, type SkillRun, skillRuns } from "@sillwood/simulator/skill-runs";
 import { type ReportRow, writeReport } from "../../tools/report.ts";
 import { baselines, dress } from "./skill/baselines.ts";
 import { forecastRun, type Scored } from "./skill/forecasts.ts";
+import { lightOfRun, lightRows } from "./skill/light-score.ts";
 import { crpsDifference, type Score, scoreOf } from "./skill/score.ts";
 
 /** Pots and days of the table; seeds A dress the baselines, all is scored on B (on C with `--held-back`). */
@@ -10,9 +11,9 @@ const FULL = { pots: 200, days: 120 } as const;
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
-function forecasts(seeds: readonly number[], pots: number, days: number): Scored[] {
+function runsOf(seeds: readonly number[], pots: number, days: number): SkillRun[] {
   const each = Math.ceil(pots / seeds.length);
-  return seeds.flatMap((seed) => skillRuns({ seed, pots: each, days }).flatMap(forecastRun));
+  return seeds.flatMap((seed) => skillRuns({ seed, pots: each, days }));
 }
 
 const quartile = (cases: readonly Scored[], part: number) => {
@@ -25,8 +26,9 @@ const quartile = (cases: readonly Scored[], part: number) => {
 };
 
 export function skillTable(pots: number, days: number, seeds: readonly number[] = SKILL_SEEDS.B) {
-  const train = forecasts(SKILL_SEEDS.A, pots, days);
-  const test = forecasts(seeds, pots, days);
+  const train = runsOf(SKILL_SEEDS.A, pots, days).flatMap(forecastRun);
+  const runs = runsOf(seeds, pots, days);
+  const test = runs.flatMap(forecastRun);
   const once = (cases: readonly Scored[]) => cases.filter(({ weighings_n }) => weighings_n === 1);
   const never = (cases: readonly Scored[]) => cases.filter(({ weighings_n }) => weighings_n === 0);
   const dressed = baselines.map((baseline) => ({ name: baseline.name, dates: dress(baseline, train) }));
@@ -145,6 +147,7 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
       `people who water ${keeper}`,
       test.filter((one) => one.keeper === keeper),
     );
+  rows.push(...lightRows(runs.flatMap(lightOfRun)));
   return { rows, cases_n: test.length, test };
 }
 

@@ -21,7 +21,7 @@ const quantile = (ascending: readonly number[], probability: number) => {
   return (ascending[low] as number) * (1 - share) + (ascending[high] as number) * share;
 };
 
-const mean = (values: readonly number[]) =>
+export const mean = (values: readonly number[]) =>
   values.reduce((sum, value) => sum + value, 0) / Math.max(1, values.length);
 
 /** Scores forecasts of dates against what came true, days. */
