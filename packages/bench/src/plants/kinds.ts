@@ -112,7 +112,8 @@ export const plantKinds = {
     schema: measuredSchema,
     sentence: (data, say) => plantSentences(say).measured(data),
     effects: (data) => {
-      if (data.leaves_n === undefined) return [];
+      const { leaves_n, leafLength_cm, leafWidth_cm } = data;
+      if (leaves_n === undefined && leafLength_cm === undefined && leafWidth_cm === undefined) return [];
       // The house turns count and size into an area when it folds; the crafts hear only that it was measured.
       return [{ effect: "leaf area" }];
     },

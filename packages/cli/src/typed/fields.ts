@@ -14,6 +14,7 @@ export type FieldShape =
   | "spots"
   | "list of words"
   | "list of counts"
+  | "list of numbers"
   | "anything";
 
 /** One field of an entry, as its schema tells it. */
@@ -109,7 +110,8 @@ function shapeOf(schema: Schema, actions: readonly string[], { unit, min, max }:
 }
 
 function listShape(item: Schema): FieldShape {
-  if (item.type === "number") return "list of counts";
+  if (item.type === "number")
+    return (item.pipe ?? []).some(({ type }) => type === "integer") ? "list of counts" : "list of numbers";
   return item.type === "strict_object" ? "spots" : "list of words";
 }
 

@@ -48,6 +48,8 @@ export function readValue(field: Field, typed: string, typing: Typing, suffix?: 
       return spotsOf(text);
     case "list of counts":
       return readCounts(text);
+    case "list of numbers":
+      return readNumbers(field, text, typing, suffix);
     case "list of words":
       return readWords(text, field.options);
     case "text":
@@ -121,6 +123,18 @@ function readCounts(text: string): ReadValue {
     counts.push(count);
   }
   return { value: counts };
+}
+
+/** "6.5, 7, 5.5", "6,5 7 5,5" or "6,5; 7": a comma parts numbers where neither spaces nor semicolons do. */
+function readNumbers(field: Field, text: string, typing: Typing, suffix?: string): ReadValue {
+  const parts = text.includes(";") ? text.split(";") : text.split(/\s/.test(text) ? /,?\s+/ : ",");
+  const numbers: number[] = [];
+  for (const part of parts.map((each) => each.trim()).filter(Boolean)) {
+    const read = readQuantity(field, part, typing, suffix);
+    if ("wrong" in read) return { wrong: `“${part}” ${read.wrong}` };
+    numbers.push(read.value as number);
+  }
+  return { value: numbers };
 }
 
 function readWords(text: string, options: readonly string[]): ReadValue {

@@ -43,6 +43,8 @@ const exempt: Readonly<Record<string, string>> = {
   referenceEtDailyArray: "fills an array of the caller's; the scalar twin is listed",
   referenceEtOfHours: "takes a day of station hours; its hour is listed as referenceEtHourly",
   fitThermalTimeRange: "takes a stream of chance",
+  thermalPaceOf: "gives a function for many temperatures; one temperature is listed as thermalRate_Cd_per_d",
+  relativeGrowthOf: "gives a function for many days; one day is listed as expectedRelativeGrowth_per_d",
   findUnit: "gives a row of the table of units",
 };
 

@@ -22,6 +22,7 @@ export {
   expectedRelativeGrowth_per_d,
   leafAreaAfter_m2,
   relativeGrowth_per_d,
+  relativeGrowthOf,
 } from "./leaf-growth.ts";
 export { type NodeClock, nodeClock, nodeRate_per_d, nodesMade } from "./nodes.ts";
 export { type FruitClass, fruitClasses, type Pepper, type PhaseSums, phaseSums } from "./phases.ts";
@@ -33,6 +34,7 @@ export { type ExpectedStage, expectedStage, stageReached_frac, stageSum_Cd } fro
 export {
   degreeDaysHourly_Cd,
   type ThermalClock,
+  thermalPaceOf,
   thermalRate_Cd_per_d,
   thermalRate_frac,
 } from "./thermal-rate.ts";

@@ -87,6 +87,10 @@ describe("stages", () => {
     expect(growth.stageReached_frac(reached)).toBeCloseTo(unsure.flowering_frac, 12);
     expect(() => growth.expectedStage({ ...plant, thermalTimeSd_Cd: -1 })).toThrow(QuantityError);
   });
+  it("have no chance at the first instant after the start, and no error", () => {
+    const plant = { species: "annuum", thermalTime_Cd: Number.MIN_VALUE } as const;
+    expect(growth.expectedStage(plant)).toMatchObject({ bbch: 0, flowering_frac: 0 });
+  });
   it("go from dry seed to ripening and no further", () => {
     const at = (thermalTime_Cd: number) => growth.expectedStage({ species: "annuum", thermalTime_Cd });
     expect(at(0)).toMatchObject({

@@ -65,7 +65,9 @@ function chance(timeline: Timeline, bbchStart: number, bbch: number, passed: Pas
   if (median_Cd <= 0) return 1;
   if (thermalTime_Cd <= 0) return 0;
   if (sdLn <= 0) return thermalTime_Cd >= median_Cd ? 1 : 0;
-  return normalProbability(Math.log(thermalTime_Cd / median_Cd) / sdLn);
+  // Of the first instant after the start nothing is left in the ratio.
+  const ratio = thermalTime_Cd / median_Cd;
+  return ratio > 0 ? normalProbability(Math.log(ratio) / sdLn) : 0;
 }
 
 /**

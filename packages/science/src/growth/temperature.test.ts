@@ -199,3 +199,26 @@ describe("a base and sum fitted to batches", () => {
     expect(calm.useful_frac).toBeGreaterThan(0.95);
   });
 });
+
+describe("what is made for many temperatures or days", () => {
+  it("gives the numbers of the functions that are asked one by one", () => {
+    fc.assert(
+      fc.property(
+        fc.constantFrom(...growth.speciesGroups),
+        air(-40, 60),
+        fc.double({ min: 0, max: 65, noNaN: true }),
+        (species, air_C, dli_mol_m2_d) => {
+          const clock = growth.developmentClock({ species });
+          expect(growth.thermalPaceOf(clock)(air_C)).toBe(growth.thermalRate_Cd_per_d({ air_C, ...clock }));
+          expect(growth.relativeGrowthOf({ species })(dli_mol_m2_d, air_C)).toBe(
+            growth.expectedRelativeGrowth_per_d({ species, dli_mol_m2_d, air_C }),
+          );
+        },
+      ),
+    );
+  });
+  it("refuses a clock that goes backwards before anything is asked of it", () => {
+    const clock = growth.developmentClock({ species: "annuum" });
+    expect(() => growth.thermalPaceOf({ ...clock, base_C: 30 })).toThrow(QuantityError);
+  });
+});

@@ -62,6 +62,24 @@ export function thermalRate_Cd_per_d(at: { readonly air_C: number } & ThermalClo
 }
 
 /**
+ * Degree-days per day by temperature on one clock, for callers that ask for many temperatures: the clock is checked once.
+ *
+ * The same numbers as thermalRate_Cd_per_d. What is handed over does not check its temperature: outside -40 to 60 °C it answers as at
+ * the end of the clock, 0.
+ *
+ * @param clock the four temperatures of the clock, as for the rate
+ * @returns degree-days per day [°C d d⁻¹] of a temperature [°C]
+ * @throws QuantityError outside those ranges
+ * @source DSSAT48
+ * @example thermalPaceOf({ base_C: 10, optimumLow_C: 28, optimumHigh_C: 35, max_C: 55 })(22) // 12
+ */
+export function thermalPaceOf(clock: ThermalClock): (air_C: number) => number {
+  refuseOtherClock(clock);
+  const span_C = clock.optimumLow_C - clock.base_C;
+  return (air_C) => span_C * trapezoid(air_C, clock);
+}
+
+/**
  * Degree-days of logged hours on a clock: the hourly trapezoid.
  *
  * Sum over the readings of (To1 − Tb) times the rate, times the length of a reading over 24 h. A gap in the log must be

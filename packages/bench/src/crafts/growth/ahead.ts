@@ -2,7 +2,7 @@ import { normalProbability, normalQuantile } from "@sillwood/science/chance";
 import type { Outward } from "../craft.ts";
 import { between, dayGrowth } from "./day-growth.ts";
 import { growthSettings, waitFor } from "./settings.ts";
-import type { GrowthSlice } from "./slice.ts";
+import type { Growing } from "./slice.ts";
 import { clockworkOf, reached_frac } from "./stage-now.ts";
 import { LAST_CLOCKED } from "./stages.ts";
 
@@ -28,14 +28,14 @@ export interface Coming {
 }
 
 /** When the next stage comes, walking forward through the air expected; undefined where none comes within it. */
-export function comingStage(slice: GrowthSlice, sight: Outward): Coming | undefined {
-  const wait = nextWait(slice, sight);
+export function comingStage(growing: Growing, sight: Outward): Coming | undefined {
+  const wait = nextWait(growing, sight);
   if (!wait) return undefined;
   const { milestone, passed_Cd, median_Cd, sd_ln } = wait;
   const spread_ln = Math.max(0.02, sd_ln);
-  const before = passed_Cd > 0 ? normalProbability(Math.log(passed_Cd / median_Cd) / spread_ln) : 0;
+  const before = passed_Cd > 0.001 ? normalProbability(Math.log(passed_Cd / median_Cd) / spread_ln) : 0;
   if (before >= MOST_LIKELY_PAST_frac) return undefined;
-  const course = warmthAhead(slice, sight);
+  const course = warmthAhead(growing, sight);
   if (!course) return undefined;
   const dates_ms: number[] = [];
   for (let i = 0; i < DATES_n; i++) {
@@ -55,10 +55,10 @@ interface Waiting {
   readonly sd_ln: number;
 }
 
-function nextWait(slice: GrowthSlice, sight: Outward): Waiting | undefined {
-  const { clock, rest_Cd, sum_Cd } = slice;
+function nextWait(growing: Growing, sight: Outward): Waiting | undefined {
+  const { clock, rest_Cd, sum_Cd } = growing;
   if (clock.how === "guess") return undefined;
-  const clockwork = clockworkOf(slice, sight);
+  const clockwork = clockworkOf(growing, sight);
   if (rest_Cd > 0) {
     const spread = growthSettings(sight).budbreakSpread_frac;
     return {
@@ -70,7 +70,7 @@ function nextWait(slice: GrowthSlice, sight: Outward): Waiting | undefined {
   }
   if (clock.bbch > LAST_CLOCKED) return undefined;
   for (const milestone of MILESTONES) {
-    if (milestone <= clock.bbchHigh || reached_frac(slice, milestone, sight) >= MOST_LIKELY_PAST_frac)
+    if (milestone <= clock.bbchHigh || reached_frac(growing, milestone, sight) >= MOST_LIKELY_PAST_frac)
       continue;
     const { median_Cd, sd_ln } = waitFor(clockwork, clock.bbch, milestone);
     if (!(median_Cd > 0)) continue;
@@ -95,8 +95,8 @@ interface Course {
 }
 
 /** Warmth of the coming days; undefined where there is none. */
-function warmthAhead(slice: GrowthSlice, sight: Outward): Course | undefined {
-  const clockwork = clockworkOf(slice, sight);
+function warmthAhead(growing: Growing, sight: Outward): Course | undefined {
+  const clockwork = clockworkOf(growing, sight);
   const { now_ms, datesAhead, plant } = sight;
   const ends_ms: number[] = [];
   const sums_Cd: number[] = [];

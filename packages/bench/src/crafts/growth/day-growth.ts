@@ -1,8 +1,3 @@
-import {
-  expectedRelativeGrowth_per_d,
-  type ThermalClock,
-  thermalRate_Cd_per_d,
-} from "@sillwood/science/growth";
 import type { AirDay } from "../../places/ahead.ts";
 import type { Clockwork } from "./settings.ts";
 
@@ -37,34 +32,37 @@ export function dayGrowth(day: AirDay, clockwork: Clockwork): DayGrowth {
   return known;
 }
 
-function growthOf(day: AirDay, { plant, clock, nodes, nodesFruiting }: Clockwork): DayGrowth {
+function growthOf(day: AirDay, { pace, nodePace, nodePaceFruiting, relativeGrowth }: Clockwork): DayGrowth {
   const { spells, from_ms, to_ms } = day;
-  const { plastochron_Cd, ...nodeRate } = nodes;
-  const { plastochron_Cd: plastochronFruiting_Cd, ...nodeRateFruiting } = nodesFruiting;
-  const summed = (of: ThermalClock, per: number): DaySum => {
-    let sum = 0;
-    const upTo = spells.map((spell) => {
-      const hours = (spell.to_ms - spell.from_ms) / DAY_ms;
-      sum += (thermalRate_Cd_per_d({ air_C: held(spell.air_C), ...of }) * hours) / per;
-      return sum;
-    });
-    return { day: sum, upTo };
-  };
+  const development: number[] = [];
+  const nodes: number[] = [];
+  const nodesFruiting: number[] = [];
+  const ends_ms: number[] = [];
+  let developed_Cd = 0;
+  let made_n = 0;
+  let madeFruiting_n = 0;
   let warmth = 0;
-  for (const spell of spells) warmth += held(spell.air_C) * (spell.to_ms - spell.from_ms);
+  for (const spell of spells) {
+    const air_C = held(spell.air_C);
+    const days = (spell.to_ms - spell.from_ms) / DAY_ms;
+    warmth += air_C * (spell.to_ms - spell.from_ms);
+    developed_Cd += pace(air_C) * days;
+    made_n += nodePace(air_C) * days;
+    madeFruiting_n += nodePaceFruiting(air_C) * days;
+    development.push(developed_Cd);
+    nodes.push(made_n);
+    nodesFruiting.push(madeFruiting_n);
+    ends_ms.push(spell.to_ms);
+  }
   const air_C = held(warmth / (to_ms - from_ms));
   return {
     from_ms,
     to_ms,
-    ends_ms: spells.map((spell) => spell.to_ms),
-    development: summed(clock, 1),
-    nodes: summed(nodeRate, plastochron_Cd),
-    nodesFruiting: summed(nodeRateFruiting, plastochronFruiting_Cd),
-    growth_per_d: expectedRelativeGrowth_per_d({
-      ...plant,
-      dli_mol_m2_d: Math.min(65, Math.max(0, day.dli_mol_m2_d)),
-      air_C,
-    }),
+    ends_ms,
+    development: { day: developed_Cd, upTo: development },
+    nodes: { day: made_n, upTo: nodes },
+    nodesFruiting: { day: madeFruiting_n, upTo: nodesFruiting },
+    growth_per_d: relativeGrowth(Math.min(65, Math.max(0, day.dli_mol_m2_d)), air_C),
     air_C,
   };
 }

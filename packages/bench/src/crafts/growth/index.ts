@@ -1,7 +1,8 @@
 import type { Craft } from "../craft.ts";
-import { type GrowthRates, growthIntegrate, growthRates } from "./advance.ts";
+import { growthIntegrate, growthRates } from "./advance.ts";
 import { growthAssumptions } from "./assumptions.ts";
 import { startSlice } from "./clock.ts";
+import type { DayGrowth } from "./day-growth.ts";
 import { growthFold } from "./fold.ts";
 import { growthKinds } from "./kinds.ts";
 import { growthOffers } from "./offers.ts";
@@ -24,4 +25,4 @@ export const growth = {
   outlook: growthOutlook,
   looks: growthLooks,
   signs: growthSigns,
-} as const satisfies Craft<GrowthSlice, GrowthRates>;
+} as const satisfies Craft<GrowthSlice, DayGrowth>;

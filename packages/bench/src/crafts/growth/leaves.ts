@@ -1,8 +1,8 @@
 import { plantLeafArea } from "@sillwood/science/growth";
 import { leafSize_cm, type PlantFacts } from "../../plants/facts.ts";
 import type { Sight } from "../craft.ts";
-import { type Clockwork, growthSettings } from "./settings.ts";
-import { changed, type GrowthSlice } from "./slice.ts";
+import { type Clockwork, growthSettings, type Settings } from "./settings.ts";
+import { changed, type Growing, type Leaves } from "./slice.ts";
 
 const CM2_PER_M2 = 10_000;
 const DAY_ms = 86_400_000;
@@ -16,22 +16,24 @@ const TRIM_SD = 0.2;
 const LARGEST_SD_ln = 0.6;
 
 /** Doubt of the ln leaf area now: as it was last known, grown with what has grown since and with time. */
-export function leafAreaSd_ln(slice: GrowthSlice, sight: Pick<Sight, "assumed">): number {
-  const { growthSpread_frac, leafWander_frac } = growthSettings(sight);
-  const { leaves, grown_ln, at_ms } = slice;
+export function leafAreaSd_ln(leaves: Leaves, grown_ln: number, at_ms: number, settings: Settings): number {
   const days = Math.max(0, at_ms - leaves.at_ms) / DAY_ms;
-  const grown = growthSpread_frac * grown_ln;
+  const grown = settings.growthSpread_frac * grown_ln;
+  const wander = settings.leafWander_frac;
   return Math.min(
     LARGEST_SD_ln,
-    Math.sqrt(leaves.sd_ln * leaves.sd_ln + grown * grown + leafWander_frac * leafWander_frac * days),
+    Math.sqrt(leaves.sd_ln * leaves.sd_ln + grown * grown + wander * wander * days),
   );
 }
 
+const sdNow_ln = ({ leaves, grown_ln, at_ms }: Growing, sight: Pick<Sight, "assumed">): number =>
+  leafAreaSd_ln(leaves, grown_ln, at_ms, growthSettings(sight));
+
 /** Whether more is known of the leaf area than what is usual for kind and pot. */
-export const knowsLeafArea = ({ leaves, leafArea_m2 }: GrowthSlice): boolean =>
+export const knowsLeafArea = (leaves: Leaves, leafArea_m2: number): boolean =>
   leaves.from === "counted" || (leaves.from !== "usual" && leafArea_m2 < leaves.usual_m2);
 
-interface Known {
+interface Counted {
   readonly leafArea_m2: number;
   readonly sd_ln: number;
   readonly leaf_cm2: number;
@@ -39,33 +41,38 @@ interface Known {
 }
 
 function known(
-  slice: GrowthSlice,
+  growing: Growing,
   at_ms: number,
-  { leafArea_m2, sd_ln, leaf_cm2, leaves_n }: Known,
-): GrowthSlice {
-  return changed(slice, {
-    leaves: { ...slice.leaves, from: "counted", at_ms, sd_ln, leaf_cm2, leaves_n },
+  { leafArea_m2, sd_ln, leaf_cm2, leaves_n }: Counted,
+): Growing {
+  return changed(growing, {
+    leaves: { ...growing.leaves, from: "counted", at_ms, sd_ln, leaf_cm2, leaves_n },
     leafArea_m2: Math.min(20, leafArea_m2),
     grown_ln: 0,
   });
 }
 
 /** All leaves counted, and the size of one measured or guessed. */
-export function counted(slice: GrowthSlice, at_ms: number, plant: PlantFacts, sight: Sight): GrowthSlice {
+export function counted(growing: Growing, at_ms: number, plant: PlantFacts, sight: Sight): Growing {
   const leaves_n = plant.leaves_n?.value ?? 0;
   const leaf_cm2 = leafOf_cm2(plant, sight);
   const sd_ln = plant.leafLength_cm ? COUNT_SD.sizeMeasured : COUNT_SD.sizeGuessed;
-  return known(slice, at_ms, { leafArea_m2: (leaves_n * leaf_cm2) / CM2_PER_M2, sd_ln, leaf_cm2, leaves_n });
+  return known(growing, at_ms, {
+    leafArea_m2: (leaves_n * leaf_cm2) / CM2_PER_M2,
+    sd_ln,
+    leaf_cm2,
+    leaves_n,
+  });
 }
 
 /** The size of a leaf measured some time after the leaves were counted. */
-export function sized(slice: GrowthSlice, at_ms: number, plant: PlantFacts, sight: Sight): GrowthSlice {
-  const { leaves } = slice;
-  if (leaves.from !== "counted" || !(leaves.leaf_cm2 > 0)) return slice;
+export function sized(growing: Growing, at_ms: number, plant: PlantFacts, sight: Sight): Growing {
+  const { leaves } = growing;
+  if (leaves.from !== "counted" || !(leaves.leaf_cm2 > 0)) return growing;
   const leaf_cm2 = leafOf_cm2(plant, sight);
-  const leafArea_m2 = (slice.leafArea_m2 * leaf_cm2) / leaves.leaf_cm2;
-  const sd_ln = Math.max(COUNT_SD.sizeMeasured, leafAreaSd_ln(slice, sight) - COUNT_SD.sizeMeasured / 2);
-  return known(slice, at_ms, { leafArea_m2, sd_ln, leaf_cm2, leaves_n: leaves.leaves_n });
+  const leafArea_m2 = (growing.leafArea_m2 * leaf_cm2) / leaves.leaf_cm2;
+  const sd_ln = Math.max(COUNT_SD.sizeMeasured, sdNow_ln(growing, sight) - COUNT_SD.sizeMeasured / 2);
+  return known(growing, at_ms, { leafArea_m2, sd_ln, leaf_cm2, leaves_n: leaves.leaves_n });
 }
 
 function leafOf_cm2(plant: PlantFacts, sight: Sight): number {
@@ -75,7 +82,7 @@ function leafOf_cm2(plant: PlantFacts, sight: Sight): number {
 
 /** A few leaves measured and all counted. @throws QuantityError when a leaf is none */
 export function measured(
-  slice: GrowthSlice,
+  growing: Growing,
   at_ms: number,
   leaves: {
     readonly lengths_cm: readonly number[];
@@ -83,8 +90,8 @@ export function measured(
     readonly leaves_n: number;
   },
   sight: Sight,
-): GrowthSlice {
-  const { plant } = growthSettings(sight).clockworks[slice.pepper_n] as Clockwork;
+): Growing {
+  const { plant } = growthSettings(sight).clockworks[growing.pepper_n] as Clockwork;
   const { leaves_n } = leaves;
   const found = plantLeafArea({
     ...plant,
@@ -92,7 +99,7 @@ export function measured(
     length_cm: leaves.lengths_cm,
     width_cm: leaves.widths_cm,
   });
-  return known(slice, at_ms, {
+  return known(growing, at_ms, {
     leafArea_m2: found.leafArea_m2,
     sd_ln: found.leafArea_m2 > 0 ? found.sd_m2 / found.leafArea_m2 : MEASURED_SD,
     leaf_cm2: (found.leafArea_m2 * CM2_PER_M2) / leaves_n,
@@ -101,15 +108,15 @@ export function measured(
 }
 
 /** An area that another craft has measured. */
-export const reported = (slice: GrowthSlice, at_ms: number, leafArea_m2: number): GrowthSlice =>
-  known(slice, at_ms, { leafArea_m2, sd_ln: MEASURED_SD, leaf_cm2: 0, leaves_n: 0 });
+export const reported = (growing: Growing, at_ms: number, leafArea_m2: number): Growing =>
+  known(growing, at_ms, { leafArea_m2, sd_ln: MEASURED_SD, leaf_cm2: 0, leaves_n: 0 });
 
 /** What a cut or plucking left. */
-export function kept(slice: GrowthSlice, at_ms: number, kept_frac: number, sight: Sight): GrowthSlice {
+export function leftBy(growing: Growing, at_ms: number, kept_frac: number, sight: Sight): Growing {
   const share = Math.min(1, Math.max(0, kept_frac));
-  const { leaves } = slice;
-  const sd_ln = Math.min(LARGEST_SD_ln, Math.hypot(leafAreaSd_ln(slice, sight), TRIM_SD * (1 - share)));
-  return changed(slice, {
+  const { leaves } = growing;
+  const sd_ln = Math.min(LARGEST_SD_ln, Math.hypot(sdNow_ln(growing, sight), TRIM_SD * (1 - share)));
+  return changed(growing, {
     leaves: {
       ...leaves,
       from: leaves.from === "usual" ? "cut" : leaves.from,
@@ -117,7 +124,7 @@ export function kept(slice: GrowthSlice, at_ms: number, kept_frac: number, sight
       sd_ln,
       leaves_n: Math.round(leaves.leaves_n * share),
     },
-    leafArea_m2: slice.leafArea_m2 * share,
+    leafArea_m2: growing.leafArea_m2 * share,
     grown_ln: 0,
   });
 }

@@ -4,13 +4,24 @@ import type { Sight } from "../craft.ts";
 import { knowsLeafArea, leafAreaSd_ln } from "./leaves.ts";
 import { growthSettings } from "./settings.ts";
 import type { GrowthSlice } from "./slice.ts";
-import { stageNow } from "./stage-now.ts";
+import { codeNow, stageNow, stateNow } from "./stage-now.ts";
 
 const Z80 = 1.2816;
 /** A stage that was seen so little warmth ago is still what was seen. @source our assumption: about a week at 22 °C */
 const JUST_SEEN_Cd = 80;
 /** Doubt of a code at the very least, and of one that was seen too long ago. @source our assumption */
-const CODE_SD = { least: 1, old: 20 } as const;
+const CODE_SD = { least: 1, rest: 5, old: 20 } as const;
+
+const STAGE_FROM = {
+  guess: "not known",
+  sown: "by the warmth since it was sown",
+  seen: "by the warmth since it was seen",
+  cut: "by the warmth since it broke buds",
+  just: "seen",
+  old: "seen too long ago to tell",
+  rest: "seen at rest",
+  cutBack: "cut back: at rest until new leaves come",
+} as const;
 
 const AREA_FROM = {
   usual: "usual for kind and pot",
@@ -21,57 +32,57 @@ const AREA_FROM = {
 
 /** Readings that the other crafts may use. */
 export const growthOffers = {
-  leafArea_m2: (slice: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
-    if (!knowsLeafArea(slice)) return undefined;
-    const { leaves, leafArea_m2, grown_ln } = slice;
+  /** Asked in every step of every pot: no more is made than what is handed over. */
+  leafArea_m2: ({ known, now }: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
+    const { leaves } = known;
+    const leafArea_m2 = now[4];
+    const grown_ln = now[5];
+    if (!knowsLeafArea(leaves, leafArea_m2)) return undefined;
     return {
       value: leafArea_m2,
-      sd: leafArea_m2 * leafAreaSd_ln(slice, sight),
+      sd: leafArea_m2 * leafAreaSd_ln(leaves, grown_ln, sight.at_ms, growthSettings(sight)),
       origin:
-        leaves.from === "counted"
-          ? grown_ln === 0 && leaves.leaf_cm2 > 0
+        leaves.from !== "counted"
+          ? "assumed"
+          : grown_ln === 0 && leaves.leaf_cm2 > 0
             ? "measured"
-            : "learned"
-          : "assumed",
+            : "learned",
       from: AREA_FROM[leaves.from],
     };
   },
-  stage_bbch: (slice: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
-    const { clock } = slice;
-    const now = stageNow(slice, sight);
-    if (now.state === "guess") return undefined;
-    if (now.state === "run out")
-      return clock.how === "seen"
-        ? { value: clock.bbch, sd: CODE_SD.old, origin: "assumed", from: "seen too long ago to tell" }
-        : undefined;
-    if (now.state === "resting")
+  /** The doubt is worked out for who asks for it: watering asks for the code at every pour. */
+  stage_bbch: ({ known, now }: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
+    const { clock, pepper_n } = known;
+    const growing = { pepper_n, clock, sum_Cd: now[0], rest_Cd: now[1] };
+    const state = stateNow(growing, sight);
+    if (state === "guess" || (state === "run out" && clock.how !== "seen")) return undefined;
+    if (state === "run out")
+      return { value: clock.bbch, sd: CODE_SD.old, origin: "assumed", from: STAGE_FROM.old };
+    if (state === "resting") {
+      const isSeen = clock.how === "seen";
       return {
         value: 0,
-        sd: 5,
-        origin: clock.how === "seen" ? "measured" : "learned",
-        from: clock.how === "seen" ? "seen at rest" : "cut back: at rest until new leaves come",
+        sd: CODE_SD.rest,
+        origin: isSeen ? "measured" : "learned",
+        from: isSeen ? STAGE_FROM.rest : STAGE_FROM.cutBack,
       };
-    const sd = Math.max(CODE_SD.least, (now.bbchHigh - now.bbchLow) / (2 * Z80));
-    if (clock.how !== "seen")
-      return {
-        value: now.bbch,
-        sd,
-        origin: "assumed",
-        from: clock.how === "sown" ? "by the warmth since it was sown" : "by the warmth since it broke buds",
-      };
-    const just = slice.sum_Cd < JUST_SEEN_Cd;
+    }
+    const isJust = clock.how === "seen" && growing.sum_Cd < JUST_SEEN_Cd;
     return {
-      value: now.bbch,
-      sd,
-      origin: just ? "measured" : "learned",
-      from: just ? "seen" : "by the warmth since it was seen",
+      value: codeNow(growing, state, sight),
+      get sd() {
+        const { bbchLow, bbchHigh } = stageNow(growing, sight);
+        return Math.max(CODE_SD.least, (bbchHigh - bbchLow) / (2 * Z80));
+      },
+      origin: isJust ? "measured" : clock.how === "seen" ? "learned" : "assumed",
+      from: isJust ? STAGE_FROM.just : STAGE_FROM[clock.how],
     };
   },
-  thermalTime_Cd: (slice: GrowthSlice): Reading | undefined => {
-    const { clock } = slice;
+  thermalTime_Cd: ({ known, now }: GrowthSlice): Reading | undefined => {
+    const { clock } = known;
     if (clock.how === "guess") return undefined;
     return {
-      value: slice.sum_Cd,
+      value: now[0],
       sd: clock.sd_Cd,
       origin: clock.how === "sown" && clock.sd_Cd > 0 ? "assumed" : "learned",
       from: {
@@ -81,8 +92,9 @@ export const growthOffers = {
       }[clock.how],
     };
   },
-  nodes_n: (slice: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
-    const { nodes, made_n } = slice;
+  nodes_n: ({ known, now }: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
+    const { nodes } = known;
+    const made_n = now[3];
     if (nodes.from === "unknown") return undefined;
     return {
       value: Math.min(500, nodes.nodes_n + made_n),

@@ -5,7 +5,8 @@ import { type Coming, comingStage } from "./ahead.ts";
 import { leafAreaSd_ln } from "./leaves.ts";
 import { type Pace, paceToday } from "./pace.ts";
 import { growthQuestion } from "./question.ts";
-import type { GrowthSlice } from "./slice.ts";
+import { growthSettings } from "./settings.ts";
+import { type Growing, type GrowthSlice, growingAt } from "./slice.ts";
 import { type StageNow, stageNow } from "./stage-now.ts";
 import { plainStage } from "./stages.ts";
 import { growthTasks } from "./tasks.ts";
@@ -16,19 +17,20 @@ import { areaWorking, asked, comingWorking, nodesWorking, paceWorking, stageWork
 const PROBLEMS_SHOWN_ms = 30 * 86_400_000;
 
 /** Everything growth says of a plant now. */
-export function growthOutlook(slice: GrowthSlice, sight: Outward): Outlook {
+export function growthOutlook(kept: GrowthSlice, sight: Outward): Outlook {
+  const growing = growingAt(kept, sight.at_ms);
   const words = growthWords(sight.say);
-  const now = stageNow(slice, sight);
-  const pace = paceToday(slice, sight, sight.now_ms);
-  const coming = comingStage(slice, sight);
-  const at = asked(slice, sight);
-  const question = growthQuestion(slice, sight);
+  const now = stageNow(growing, sight);
+  const pace = paceToday(growing, sight, sight.now_ms);
+  const coming = comingStage(growing, sight);
+  const at = asked(growing, sight);
+  const question = growthQuestion(growing, sight);
   // Worded only for who asks: a round of a thousand asks for tasks and questions.
   const stage = once(() => stageWorking(at, now, stageSaid(now, pace, sight)));
   const when = once(() => (coming ? comingWorking(at, coming, comingSaid(coming, sight), pace) : stage()));
   return {
     tasks: growthTasks(coming, when, sight),
-    ...(coming ? { line: lineOf(coming, slice, sight) } : {}),
+    ...(coming ? { line: lineOf(coming, growing, sight) } : {}),
     get head() {
       return {
         name: words.head,
@@ -43,19 +45,19 @@ export function growthOutlook(slice: GrowthSlice, sight: Outward): Outlook {
       const workings: Working[] = [];
       if (coming) workings.push(when());
       workings.push(stage(), paceWorking(at, pace), areaWorking(at));
-      if (slice.nodes.from !== "unknown") workings.push(nodesWorking(at));
+      if (growing.nodes.from !== "unknown") workings.push(nodesWorking(at));
       return workings;
     },
-    problems: slice.problems
+    problems: growing.problems
       .filter(({ at_ms }) => at_ms > sight.now_ms - PROBLEMS_SHOWN_ms)
       .map(({ entry }) => ({ entry, message: words.cannotBeRead })),
     get figures() {
-      return figuresOf(slice, sight, now, pace, coming);
+      return figuresOf(growing, sight, now, pace, coming);
     },
   };
 }
 
-function lineOf(coming: Coming, { clock }: GrowthSlice, sight: Outward): DayLine {
+function lineOf(coming: Coming, { clock }: Growing, sight: Outward): DayLine {
   return {
     work: "look",
     since_ms: Math.min(clock.at_ms, sight.now_ms),
@@ -86,13 +88,13 @@ function comingSaid({ milestone, dates_ms }: Coming, sight: Outward): string {
 }
 
 function figuresOf(
-  slice: GrowthSlice,
+  growing: Growing,
   sight: Outward,
   now: StageNow,
   pace: Pace,
   coming: Coming | undefined,
 ): Outlook["figures"] {
-  const { clock } = slice;
+  const { clock } = growing;
   return {
     bbch: now.bbch,
     bbchLow: now.bbchLow,
@@ -101,16 +103,18 @@ function figuresOf(
     clockFrom: clock.how,
     clockStart_bbch: clock.bbch,
     clockStart_ms: clock.at_ms,
-    thermalTime_Cd: slice.sum_Cd,
+    thermalTime_Cd: growing.sum_Cd,
     thermalTimeSd_Cd: clock.sd_Cd,
-    rest_Cd: slice.rest_Cd,
+    rest_Cd: growing.rest_Cd,
     warmth_Cd_d: pace.warmth_Cd,
     nodeWarmth_Cd_d: pace.nodeWarmth_Cd,
     nodes_per_d: pace.nodes_per_d,
-    leafArea_m2: slice.leafArea_m2,
-    leafAreaSd_m2: slice.leafArea_m2 * leafAreaSd_ln(slice, sight),
-    leafAreaFrom: slice.leaves.from,
-    ...(slice.nodes.from === "unknown" ? {} : { nodes_n: slice.nodes.nodes_n + slice.made_n }),
+    leafArea_m2: growing.leafArea_m2,
+    leafAreaSd_m2:
+      growing.leafArea_m2 *
+      leafAreaSd_ln(growing.leaves, growing.grown_ln, growing.at_ms, growthSettings(sight)),
+    leafAreaFrom: growing.leaves.from,
+    ...(growing.nodes.from === "unknown" ? {} : { nodes_n: growing.nodes.nodes_n + growing.made_n }),
     ...(coming ? { next: String(coming.milestone), dates_ms: coming.dates_ms } : {}),
   };
 }

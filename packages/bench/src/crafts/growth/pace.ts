@@ -1,7 +1,6 @@
-import { nodeRate_per_d } from "@sillwood/science/growth";
 import type { Sight } from "../craft.ts";
 import { dayGrowth } from "./day-growth.ts";
-import type { GrowthSlice } from "./slice.ts";
+import type { Growing } from "./slice.ts";
 import { clockworkOf } from "./stage-now.ts";
 
 /** Air at which growth is called usual. @source our assumption, as for the relative growth of the field */
@@ -24,10 +23,10 @@ export interface Pace {
   readonly slow: "no" | "hardly" | "stopped";
 }
 
-export function paceToday(slice: GrowthSlice, sight: Sight, at_ms: number): Pace {
-  const clockwork = clockworkOf(slice, sight);
+export function paceToday(growing: Growing, sight: Sight, at_ms: number): Pace {
+  const clockwork = clockworkOf(growing, sight);
   const day = dayGrowth(sight.airAt(sight.plant.spot, sight.dateOf(at_ms)), clockwork);
-  const usual = nodeRate_per_d({ ...clockwork.plant, fruiting: false, air_C: USUAL_C });
+  const usual = clockwork.nodePace(USUAL_C);
   const nodes_per_d = day.nodes.day;
   const usual_frac = usual > 0 ? Math.min(1, nodes_per_d / usual) : 0;
   return {

@@ -1,5 +1,5 @@
 import type { Outward, Question } from "../craft.ts";
-import type { GrowthSlice } from "./slice.ts";
+import type { Growing } from "./slice.ts";
 import { reached_frac, stageNow } from "./stage-now.ts";
 import { growthWords } from "./words.ts";
 
@@ -21,12 +21,12 @@ const FRESH_d = 14;
 const DAY_ms = 86_400_000;
 
 /** At most one question: a look at the stage or a count of the leaves, whichever would narrow the water dates more. */
-export function growthQuestion(slice: GrowthSlice, sight: Outward): Question | undefined {
+export function growthQuestion(growing: Growing, sight: Outward): Question | undefined {
   const words = growthWords(sight.say).question;
   const number = sight.say.name(sight.plant.id);
   const store_d = storeLasts_d(sight);
-  const stage_d = isStageOpen(slice, sight) ? EARLIER_frac * store_d : 0;
-  const count_d = countWorth_d(slice, store_d, sight);
+  const stage_d = isStageOpen(growing, sight) ? EARLIER_frac * store_d : 0;
+  const count_d = countWorth_d(growing, store_d, sight);
   if (Math.max(stage_d, count_d) < LEAST_WORTH_d) return undefined;
   return count_d > stage_d
     ? { work: "look", worth_d: count_d, said: words.count(number, COUNT_s), seconds: COUNT_s }
@@ -41,17 +41,17 @@ function storeLasts_d(sight: Outward): number {
 }
 
 /** Whether nobody can say if it bears flowers or fruit. */
-function isStageOpen(slice: GrowthSlice, sight: Outward): boolean {
-  if (slice.clock.how === "seen" && sight.now_ms - slice.clock.at_ms < FRESH_d * DAY_ms) return false;
-  const { state } = stageNow(slice, sight);
+function isStageOpen(growing: Growing, sight: Outward): boolean {
+  if (growing.clock.how === "seen" && sight.now_ms - growing.clock.at_ms < FRESH_d * DAY_ms) return false;
+  const { state } = stageNow(growing, sight);
   if (state === "resting") return false;
   if (state === "guess" || state === "run out") return true;
-  const bears_frac = reached_frac(slice, 51, sight);
+  const bears_frac = reached_frac(growing, 51, sight);
   return bears_frac > OPEN.low && bears_frac < OPEN.high;
 }
 
 /** Only where the pot has not taught its use yet: what was learned by weight holds the leaf area in it. */
-function countWorth_d({ leaves }: GrowthSlice, store_d: number, sight: Outward): number {
+function countWorth_d({ leaves }: Growing, store_d: number, sight: Outward): number {
   if (leaves.from === "counted" && sight.now_ms - leaves.at_ms < FRESH_d * DAY_ms) return 0;
   if (sight.read("capacity_g").origin !== "assumed") return 0;
   const area = sight.read("leafArea_m2");

@@ -5,9 +5,11 @@ import {
   type NodeClock,
   nodeClock,
   phaseSums,
+  relativeGrowthOf,
   type SpeciesGroup,
   stageSum_Cd,
   type ThermalClock,
+  thermalPaceOf,
 } from "@sillwood/science/growth";
 import type { AirDay } from "../../places/ahead.ts";
 import type { Sight } from "../craft.ts";
@@ -30,13 +32,18 @@ export interface Clockwork {
   readonly plant: { readonly species: SpeciesGroup; readonly fruit: FruitClass } & FieldSettings;
   readonly clock: ThermalClock;
   readonly nodes: NodeClock;
-  readonly nodesFruiting: NodeClock;
   readonly budbreak_Cd: number;
   /** From sowing to open cotyledons. */
   readonly cotyledons_Cd: number;
   readonly cotyledonArea_m2: number;
+  /** Development, nodes a day and nodes a day under fruit by temperature; relative growth by light and temperature. */
+  readonly pace: (air_C: number) => number;
+  readonly nodePace: (air_C: number) => number;
+  readonly nodePaceFruiting: (air_C: number) => number;
+  readonly relativeGrowth: (dli_mol_m2_d: number, air_C: number) => number;
   readonly days: WeakMap<AirDay, DayGrowth>;
   readonly waits: Map<number, Wait>;
+  readonly codes: Map<number, Codes>;
 }
 
 /** The assumptions of the craft, as adjusted, looked up once for all steps of a run. */
@@ -93,18 +100,29 @@ function settingsOf(assumed: Sight["assumed"]): Settings {
   };
 }
 
+function nodePaceOf({ plastochron_Cd, ...clock }: NodeClock): (air_C: number) => number {
+  const pace = thermalPaceOf(clock);
+  return (air_C) => pace(air_C) / plastochron_Cd;
+}
+
 function clockworkOf(plant: Clockwork["plant"], assumed: Sight["assumed"]): Clockwork {
   const sums = phaseSums(plant);
+  const clock = developmentClock(plant);
+  const nodes = nodeClock({ ...plant, fruiting: false });
   return {
     plant,
-    clock: developmentClock(plant),
-    nodes: nodeClock({ ...plant, fruiting: false }),
-    nodesFruiting: nodeClock({ ...plant, fruiting: true }),
+    clock,
+    nodes,
+    pace: thermalPaceOf(clock),
+    nodePace: nodePaceOf(nodes),
+    nodePaceFruiting: nodePaceOf(nodeClock({ ...plant, fruiting: true })),
+    relativeGrowth: relativeGrowthOf(plant),
     budbreak_Cd: sums.budbreak_Cd,
     cotyledons_Cd: sums.emergence_Cd + sums.cotyledon_Cd,
     cotyledonArea_m2: assumed("cotyledonArea_cm2") / CM2_PER_M2,
     days: new WeakMap(),
     waits: new Map(),
+    codes: new Map(),
   };
 }
 
@@ -119,4 +137,23 @@ export function waitFor({ plant, waits }: Clockwork, bbchStart: number, bbch: nu
     waits.set(key, wait);
   }
   return wait;
+}
+
+/** Codes that a clock can show, ascending, and the warmth from a start after which each is reached. */
+export interface Codes {
+  readonly codes: readonly number[];
+  readonly from_Cd: readonly number[];
+}
+
+/** Side shoots (21 to 29) run beside the buds and are not named. */
+const isShown = (bbch: number) => bbch < 20 || bbch === 81 || (bbch > 50 && bbch < 80 && bbch % 10 !== 0);
+const SHOWN = Array.from({ length: 82 }, (_, bbch) => bbch).filter(isShown);
+
+export function codesFrom(clockwork: Clockwork, bbchStart: number): Codes {
+  let found = clockwork.codes.get(bbchStart);
+  if (!found) {
+    found = { codes: SHOWN, from_Cd: SHOWN.map((bbch) => waitFor(clockwork, bbchStart, bbch).median_Cd) };
+    clockwork.codes.set(bbchStart, found);
+  }
+  return found;
 }

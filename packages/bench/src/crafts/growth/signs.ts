@@ -1,7 +1,7 @@
 import type { Say } from "../../words/say.ts";
 import type { Look, Outward, Sign } from "../craft.ts";
 import { paceToday } from "./pace.ts";
-import type { GrowthSlice } from "./slice.ts";
+import { type GrowthSlice, growingAt } from "./slice.ts";
 import { growthWords } from "./words.ts";
 
 const STANDS = "no new leaves";
@@ -14,10 +14,11 @@ const WARMER_C = 6;
 export const growthLooks = (say: Say): readonly Look[] => growthWords(say).looks();
 
 /** Why a plant makes no new leaves: it stands too cold, or it has not broken buds since it was cut back. */
-export function growthSigns(slice: GrowthSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
+export function growthSigns(kept: GrowthSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
   if (!seen.includes(STANDS)) return [];
+  const growing = growingAt(kept, sight.at_ms);
   const words = growthWords(sight.say).sign;
-  const pace = paceToday(slice, sight, sight.now_ms);
+  const pace = paceToday(growing, sight, sight.now_ms);
   const signs: Sign[] = [
     {
       key: "cold stop",
@@ -29,12 +30,12 @@ export function growthSigns(slice: GrowthSlice, sight: Outward, seen: readonly s
       lookAgainIn_h: FORTNIGHT_h,
     },
   ];
-  if (slice.rest_Cd > 0)
+  if (growing.rest_Cd > 0)
     signs.push({
       key: "at rest",
       cause: words.rest,
       weight: WEIGHT.rest,
-      evidence: [words.restLeft(slice.rest_Cd, slice.clock.how === "cut")],
+      evidence: [words.restLeft(growing.rest_Cd, growing.clock.how === "cut")],
       doNow: [words.wait],
       doNot: [words.notFeed, words.notCut],
       lookAgainIn_h: FORTNIGHT_h,

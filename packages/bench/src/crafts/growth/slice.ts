@@ -1,24 +1,68 @@
 import type { EntryId } from "../../book/entry.ts";
 
-/** What the craft keeps of one plant: small, plain and immutable, since it is checkpointed. */
+/**
+ * What the craft keeps of one plant. Apart stand what people saw, which changes with entries, and the numbers that change at every
+ * midnight: a step writes one short list and no more.
+ */
 export interface GrowthSlice {
-  readonly at_ms: number;
+  readonly known: Known;
+  readonly now: Running;
+}
+
+/** What was seen, cut, counted or written of the plant. */
+export interface Known {
   /** Place in `peppers`: the clock it runs on. */
   readonly pepper_n: number;
   readonly clock: Clock;
   readonly leaves: Leaves;
   readonly nodes: Nodes;
+  readonly problems: readonly GrowthProblem[];
+}
+
+/** In the order of `Growing`: warmth on the clock, warmth to wait, warmth in the book, nodes made, leaf area, ln of its growth. */
+export type Running = readonly [
+  sum_Cd: number,
+  rest_Cd: number,
+  book_Cd: number,
+  made_n: number,
+  leafArea_m2: number,
+  grown_ln: number,
+];
+
+/** The same by name, at an instant. */
+export interface Growing extends Known {
+  readonly at_ms: number;
   /** Warmth since the clock was set. */
   readonly sum_Cd: number;
   /** Warmth that must pass before the clock starts: buds that break after a hard cut. */
   readonly rest_Cd: number;
   /** Warmth since it came into the book, for a sowing date that is written later. */
   readonly book_Cd: number;
+  /** Nodes made since they were last known. */
   readonly made_n: number;
   readonly leafArea_m2: number;
   /** ln of the growth since the area was last known. */
   readonly grown_ln: number;
-  readonly problems: readonly GrowthProblem[];
+}
+
+export function growingAt({ known, now }: GrowthSlice, at_ms: number): Growing {
+  const [sum_Cd, rest_Cd, book_Cd, made_n, leafArea_m2, grown_ln] = now;
+  return { ...known, at_ms, sum_Cd, rest_Cd, book_Cd, made_n, leafArea_m2, grown_ln };
+}
+
+export function kept(growing: Growing): GrowthSlice {
+  const { pepper_n, clock, leaves, nodes, problems } = growing;
+  return {
+    known: { pepper_n, clock, leaves, nodes, problems },
+    now: [
+      growing.sum_Cd,
+      growing.rest_Cd,
+      growing.book_Cd,
+      growing.made_n,
+      growing.leafArea_m2,
+      growing.grown_ln,
+    ],
+  };
 }
 
 /** From where the clock counts. It changes with what people see and cut, not with time. */
@@ -62,22 +106,5 @@ export interface GrowthProblem {
   readonly what: "cannot be read";
 }
 
-/** A slice with some parts changed, field by field so that all slices have one shape. */
-export const changed = (slice: GrowthSlice, parts: Partial<GrowthSlice>): GrowthSlice =>
-  Object.assign(
-    {
-      at_ms: slice.at_ms,
-      pepper_n: slice.pepper_n,
-      clock: slice.clock,
-      leaves: slice.leaves,
-      nodes: slice.nodes,
-      sum_Cd: slice.sum_Cd,
-      rest_Cd: slice.rest_Cd,
-      book_Cd: slice.book_Cd,
-      made_n: slice.made_n,
-      leafArea_m2: slice.leafArea_m2,
-      grown_ln: slice.grown_ln,
-      problems: slice.problems,
-    } satisfies GrowthSlice,
-    parts,
-  );
+/** The same plant with some parts changed. */
+export const changed = (growing: Growing, parts: Partial<Growing>): Growing => ({ ...growing, ...parts });

@@ -56,5 +56,3 @@ export function plainStage(bbch: number): PlainStage {
 
 /** Last code that a clock can know; later ones are seen. */
 export const LAST_CLOCKED = 81;
-/** From buds to ripe fruit: thirst costs flowers and fruit then. */
-export const isBearing = (bbch: number): boolean => bbch >= 51 && bbch <= 89;

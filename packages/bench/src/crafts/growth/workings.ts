@@ -6,7 +6,8 @@ import { growthAssumption } from "./assumptions.ts";
 import { leafAreaSd_ln } from "./leaves.ts";
 import type { Pace } from "./pace.ts";
 import { isSpeciesWritten } from "./pepper.ts";
-import type { GrowthSlice } from "./slice.ts";
+import { growthSettings } from "./settings.ts";
+import type { Growing } from "./slice.ts";
 import { clockworkOf, type StageNow } from "./stage-now.ts";
 import { growthWords } from "./words.ts";
 import type { GrowthWords } from "./words-shape.ts";
@@ -14,12 +15,12 @@ import type { GrowthWords } from "./words-shape.ts";
 const Z80 = 1.2816;
 
 interface Asked {
-  readonly slice: GrowthSlice;
+  readonly growing: Growing;
   readonly sight: Outward;
   readonly words: GrowthWords;
 }
-export const asked = (slice: GrowthSlice, sight: Outward): Asked => ({
-  slice,
+export const asked = (growing: Growing, sight: Outward): Asked => ({
+  growing,
   sight,
   words: growthWords(sight.say),
 });
@@ -33,8 +34,8 @@ function assumedInput(key: string, { sight }: Asked, name: string, said: string,
 
 /** Base and optimum of the clock, by the species group that they belong to. */
 function clockInputs(at: Asked): readonly WorkingInput[] {
-  const { slice, sight, words } = at;
-  const { species } = clockworkOf(slice, sight).plant;
+  const { growing, sight, words } = at;
+  const { species } = clockworkOf(growing, sight).plant;
   const group = species.charAt(0).toUpperCase() + species.slice(1);
   const why = isSpeciesWritten(sight) ? words.working.byCultivar : words.working.byHabit;
   const input = (key: string, name: string) =>
@@ -43,8 +44,8 @@ function clockInputs(at: Asked): readonly WorkingInput[] {
 }
 
 /** Where the clock starts, and what has passed on it. */
-function startInputs({ slice, sight, words }: Asked): readonly WorkingInput[] {
-  const { clock } = slice;
+function startInputs({ growing, sight, words }: Asked): readonly WorkingInput[] {
+  const { clock } = growing;
   const { say } = sight;
   const at = say.day(clock.at_ms, sight.now_ms);
   const from = {
@@ -65,8 +66,8 @@ function startInputs({ slice, sight, words }: Asked): readonly WorkingInput[] {
     },
     {
       name: words.working.sum,
-      said: words.warmth(slice.sum_Cd),
-      value: slice.sum_Cd,
+      said: words.warmth(growing.sum_Cd),
+      value: growing.sum_Cd,
       unit: "°C d",
       origin: clock.how === "sown" && clock.sd_Cd > 0 ? "assumed" : "learned",
       from: clock.how === "sown" && clock.sd_Cd > 0 ? words.working.nursery : words.working.sinceStart,
@@ -75,7 +76,7 @@ function startInputs({ slice, sight, words }: Asked): readonly WorkingInput[] {
 }
 
 export function stageWorking(at: Asked, now: StageNow, said: string): Working {
-  const { slice, words } = at;
+  const { growing, words } = at;
   const inputs = [...startInputs(at), ...clockInputs(at)];
   return {
     title: words.working.stage,
@@ -85,13 +86,13 @@ export function stageWorking(at: Asked, now: StageNow, said: string): Working {
     low: now.bbchLow,
     high: now.bbchHigh,
     origin:
-      now.state === "guess" || now.state === "run out" || slice.clock.how !== "seen"
+      now.state === "guess" || now.state === "run out" || growing.clock.how !== "seen"
         ? "assumed"
-        : slice.sum_Cd === 0
+        : growing.sum_Cd === 0
           ? "measured"
           : "learned",
     formula: "S = Σ (min(T, To) − Tb) Δt",
-    sum: `BBCH ${slice.clock.bbch}, + ${words.warmth(slice.sum_Cd)} → BBCH ${now.bbch}`,
+    sum: `BBCH ${growing.clock.bbch}, + ${words.warmth(growing.sum_Cd)} → BBCH ${now.bbch}`,
     inputs,
     source: words.working.source.stage,
     movesMost: words.working.moves.stage,
@@ -113,7 +114,7 @@ const RIPE_KEY = {
 } as const;
 
 function waitKey(coming: Coming, at: Asked): string {
-  const { species, fruit } = clockworkOf(at.slice, at.sight).plant;
+  const { species, fruit } = clockworkOf(at.growing, at.sight).plant;
   const slow = species === "chinense" || species === "pubescens";
   if (coming.milestone === 9 && slow) return "emergenceSlow_Cd";
   if (coming.milestone !== 81) return WAIT_KEY[coming.milestone];
@@ -174,9 +175,9 @@ function airInput({ sight, words }: Asked, pace: Pace): WorkingInput {
 }
 
 export function paceWorking(at: Asked, pace: Pace): Working {
-  const { slice, sight, words } = at;
+  const { growing, sight, words } = at;
   const { say } = sight;
-  const { plastochron_Cd, base_C } = clockworkOf(slice, sight).nodes;
+  const { plastochron_Cd, base_C } = clockworkOf(growing, sight).nodes;
   const air = airInput(at, pace);
   return {
     title: words.working.pace,
@@ -204,9 +205,9 @@ export function paceWorking(at: Asked, pace: Pace): Working {
 }
 
 export function areaWorking(at: Asked): Working {
-  const { slice, sight, words } = at;
-  const { leaves, leafArea_m2, grown_ln } = slice;
-  const sd_ln = leafAreaSd_ln(slice, sight);
+  const { growing, sight, words } = at;
+  const { leaves, leafArea_m2, grown_ln } = growing;
+  const sd_ln = leafAreaSd_ln(leaves, grown_ln, growing.at_ms, growthSettings(sight));
   const known = leaves.from === "counted";
   const then_m2 = leafArea_m2 / Math.exp(grown_ln);
   const day = sight.airAt(sight.plant.spot, sight.dateOf(sight.now_ms));
@@ -259,9 +260,9 @@ export function areaWorking(at: Asked): Working {
 }
 
 export function nodesWorking(at: Asked): Working {
-  const { slice, sight, words } = at;
-  const { nodes, made_n } = slice;
-  const { nodes: clock } = clockworkOf(slice, sight);
+  const { growing, sight, words } = at;
+  const { nodes, made_n } = growing;
+  const { nodes: clock } = clockworkOf(growing, sight);
   const value = nodes.nodes_n + made_n;
   const n = (count: number) => sight.say.number(count, 0);
   const sd = Math.hypot(nodes.sd_n, sight.assumed("nodeSpread_frac") * made_n);

@@ -130,11 +130,14 @@ export function waterRates(slice: WaterSlice, step: Step): WaterRates {
   };
 }
 
+/** The leaf area has been read since it was trimmed or counted. */
+const READ = { trimmed: false, counted: false } as const;
+
 /** The slice at the end of the step. */
 export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step): WaterSlice {
   const ready = withReadings(slice, rates, step);
   const looked = ready.visits.length > 0 ? withVisits(ready, step) : ready;
-  if (!(step.dt_d > 0)) return looked;
+  if (!(step.dt_d > 0)) return changed(looked, { leafArea_m2: rates.leafArea_m2, ...READ });
   const layer = surfaceLayer(step);
   const surface_g = rates.surface_g * surfaceWet_frac(looked.surfaceLost_mm, layer);
   const next = predictPot(
@@ -151,8 +154,9 @@ export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step)
     state: next.state,
     fresh: looked.fresh,
     prior: looked.prior,
-    leafArea_m2: looked.leafArea_m2,
-    trimmed: looked.trimmed,
+    leafArea_m2: rates.leafArea_m2,
+    trimmed: false,
+    counted: false,
     surfaceLost_mm: Math.min(layer.totalEvaporable_mm, Math.max(0, looked.surfaceLost_mm + drier_mm)),
     ledger: withStep(looked.ledger, next, rates.rain_g),
     surprise: looked.surprise,
@@ -219,21 +223,24 @@ const pointOf = (at_ms: number, state: PotState, used_g: number): PastPoint => (
   used_g: Math.round(used_g * 10) / 10,
 });
 
-/** A jump of this ln size in the leaf area is a new count, not growth. */
-const AREA_JUMP = 0.1;
+/**
+ * A change of this ln size in the leaf area is a better count where somebody counted or measured, and better knowledge (of the kind,
+ * the sowing date) where nobody did: seedlings in good light grow by a quarter in a day.
+ */
+const AREA_JUMP = { counted: 0.1, untold: 0.3 } as const;
 
 /** What changed in the readings since the last step: a new pot, a better count of the leaves, a better known capacity. */
 function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSlice {
   if (slice.fresh) return begunAnew(slice, sight);
   let next = slice;
-  if (rates.leafArea_m2 !== slice.leafArea_m2) {
+  if (rates.leafArea_m2 !== slice.leafArea_m2 && slice.leafArea_m2 > 0 && rates.leafArea_m2 > 0) {
     const jump = Math.log(Math.max(1e-6, slice.leafArea_m2) / Math.max(1e-6, rates.leafArea_m2));
-    if (!slice.trimmed && slice.leafArea_m2 > 0 && rates.leafArea_m2 > 0 && Math.abs(jump) > AREA_JUMP) {
+    const least = slice.counted ? AREA_JUMP.counted : AREA_JUMP.untold;
+    if (!slice.trimmed && Math.abs(jump) > least) {
       // What was learned was the product of area and factor; a better count must not throw it away.
       const learned = 1 - Math.min(1, (sdOf(slice.state, 1) / 0.6) ** 2);
       next = believing(next, shifted(next.state, 1, learned * jump));
     }
-    next = changed(next, { leafArea_m2: rates.leafArea_m2, trimmed: false });
   }
   if (rates.capacityPrior_g !== slice.prior.capacity_g) next = withCapacityPrior(next, rates);
   return next;

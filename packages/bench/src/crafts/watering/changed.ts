@@ -13,6 +13,7 @@ export function changed(slice: WaterSlice, parts: Partial<WaterSlice>): WaterSli
       prior: slice.prior,
       leafArea_m2: slice.leafArea_m2,
       trimmed: slice.trimmed,
+      counted: slice.counted,
       surfaceLost_mm: slice.surfaceLost_mm,
       ledger: slice.ledger,
       surprise: slice.surprise,

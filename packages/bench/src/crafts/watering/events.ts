@@ -35,7 +35,9 @@ export function withEffect(slice: WaterSlice, effect: Effect, sight: Sight): Wat
     case "mass":
       return believing(slice, shifted(slice.state, DRAINED, finite(effect.change_g)));
     case "leaf area":
-      return effect.kept_frac === undefined ? slice : trimmed(slice, effect.kept_frac, sight);
+      return effect.kept_frac === undefined
+        ? changed(slice, { counted: true })
+        : trimmed(slice, effect.kept_frac, sight);
     case "moved":
       return moved(slice, sight);
     case "medium renewed":
@@ -92,6 +94,7 @@ export function begunAnew(slice: WaterSlice, sight: Sight): WaterSlice {
     prior: { capacity_g: prior.value, capacitySd_g: prior.sd },
     leafArea_m2: sight.read("leafArea_m2").value,
     trimmed: false,
+    counted: false,
     surfaceLost_mm: 0,
     surprise: 1,
     seen: undefined,

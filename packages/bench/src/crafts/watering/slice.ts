@@ -16,6 +16,8 @@ export interface WaterSlice {
   readonly leafArea_m2: number;
   /** A trim was written since the leaf area was last read: its change is real, not a better count. */
   readonly trimmed: boolean;
+  /** Leaves were counted or measured since then: the change is a better count, not growth. */
+  readonly counted: boolean;
   /** Water lost from the surface layer, mm. */
   readonly surfaceLost_mm: number;
   readonly ledger: Ledger;
@@ -212,6 +214,7 @@ export function startSlice(sight: Sight): WaterSlice {
     prior: { capacity_g: capacity.value, capacitySd_g: capacity.sd },
     leafArea_m2: sight.read("leafArea_m2").value,
     trimmed: false,
+    counted: false,
     surfaceLost_mm: 0,
     ledger: {
       startDepletion_g: state[DEPLETION] as number,

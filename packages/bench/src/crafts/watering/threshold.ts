@@ -1,12 +1,13 @@
 import type { Sight } from "../craft.ts";
 
-/** Stages in which thirst costs flowers and fruit. */
-const THIRSTY_STAGES = ["in bud", "in flower", "in fruit", "flowering", "fruiting"];
+/** Codes of the stages in which thirst costs flowers and fruit: from the first bud to ripe fruit. @source BBCH, Feller 1995 */
+const THIRSTY_BBCH = { from: 51, to: 89 } as const;
 
 function isFlowering(sight: Sight): boolean {
   const flowers = sight.read("openFlowers_n");
   if (flowers.origin !== "assumed" && flowers.value >= 1) return true;
-  return sight.plant.stage !== undefined && THIRSTY_STAGES.includes(sight.plant.stage.value);
+  const stage = sight.read("stage_bbch").value;
+  return stage >= THIRSTY_BBCH.from && stage <= THIRSTY_BBCH.to;
 }
 
 /** Share of the store at which a pot should be watered, and whether flowers made it the earlier one. */
