@@ -3,7 +3,7 @@ import { covarianceIndex, type PotState, STATES_n } from "./pot-filter-state.ts"
 
 const SCORES_n = 4096;
 /** Equally likely scores of the standard normal distribution. */
-const TABLE: Float64Array = Float64Array.from({ length: SCORES_n }, (_, i) =>
+export const SCORES: Float64Array = Float64Array.from({ length: SCORES_n }, (_, i) =>
   normalQuantile((i + 0.5) / SCORES_n),
 );
 
@@ -16,7 +16,7 @@ const TABLE: Float64Array = Float64Array.from({ length: SCORES_n }, (_, i) =>
  * @source definition of a quantile
  */
 export function normalScore(chance: Generator): number {
-  return TABLE[Math.floor(chance.uniform() * SCORES_n)] as number;
+  return SCORES[Math.floor(chance.uniform() * SCORES_n)] as number;
 }
 
 /**
@@ -61,23 +61,27 @@ const STEPS: Float64Array = Float64Array.from({ length: DIMENSIONS_n }, (_, k) =
  * Scores for one draw after another, which cover what is possible more evenly than independent ones do: half as many draws
  * give quantiles at least as steady.
  *
- * An additive sequence: each coordinate goes on by its own irrational step, from a start that chance gives.
+ * An additive sequence: each coordinate goes on by its own irrational step.
  *
- * @param chance seeded generator
+ * @param from where it starts, from `evenPlaces`; the same start gives the same scores
  * @returns a function that overwrites nine numbers with the scores of the next draw
  * @source Roberts M (2018), the R sequence, from memory; rotation by chance: Cranley R, Patterson TNL (1976), from memory
  */
-export function evenScores(chance: Generator): (into: Float64Array) => void {
-  const places = Float64Array.from(STEPS, () => chance.uniform());
+export function evenScores(from: Float64Array): (into: Float64Array) => void {
+  const places = from.slice();
   return (into) => {
     for (let k = 0; k < DIMENSIONS_n; k++) {
       const next = (places[k] as number) + (STEPS[k] as number);
       const place = next < 1 ? next : next - 1;
       places[k] = place;
-      into[k] = TABLE[Math.floor(place * SCORES_n)] as number;
+      into[k] = SCORES[Math.floor(place * SCORES_n)] as number;
     }
   };
 }
+
+/** A start of the sequence. @param chance seeded generator @returns nine numbers, 0 to 1 @source Cranley and Patterson, as above */
+export const evenPlaces = (chance: Generator): Float64Array =>
+  Float64Array.from(STEPS, () => chance.uniform());
 
 /** Number of scores that `evenScores` writes; the first seven are the states', then threshold and first day. */
 export const EVEN_SCORES_n = DIMENSIONS_n;

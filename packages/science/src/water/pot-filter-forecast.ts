@@ -2,12 +2,13 @@ import type { Generator } from "../chance/index.ts";
 import {
   drawState,
   EVEN_SCORES_n,
+  evenPlaces,
   evenScores,
   FIRST_DAY_SCORE,
-  normalScore,
   spreadOf,
   THRESHOLD_SCORE,
 } from "./pot-filter-draws.ts";
+import { dayLuck, drawKey, firstScore, luckKey, secondScore } from "./pot-filter-luck.ts";
 import { CAPACITY, DEPLETION, LEAF, type PotState, SURFACE } from "./pot-filter-state.ts";
 
 /** How a bare surface dries: water lost from its top layer freely, and in all, mm. */
@@ -75,16 +76,18 @@ export interface DryDown extends Drying {
   readonly chance: Generator;
 }
 
-/** Draws of a dry-down. */
+/** Draws of a dry-down. What lies behind the threshold is worked out for who asks; asking changes no number. */
 export interface DryDownDraws {
   /** Days from now to the threshold, ascending; 0 where it is past, `horizon_d` where later than that. */
   readonly dry_d: Float64Array;
-  /** Days from now to lasting wilt, ascending. */
+  /** Days from now to lasting wilt, ascending; never before the threshold. */
   readonly wilt_d: Float64Array;
   /** Use over the first whole day, g, ascending. */
   readonly use_g: Float64Array;
   /** Water held at the end of each of the fan's days, [day][draw], each day ascending. */
   readonly held_g: readonly Float64Array[];
+  /** Share of draws that have wilted by so many days from now, less than `horizon_d`; none is followed much further than that. */
+  wiltedBy_frac(wait_d: number): number;
 }
 
 /** Correlation of one day's error with the next. @source air-water sheet section 9 (assumption there) */
@@ -93,75 +96,142 @@ export const LEAST_CAPACITY_frac = 0.2;
 /** A wilted plant still draws a little. @source our assumption */
 export const LEAST_STRESS_frac = 0.02;
 const DRIEST_frac = 1.2;
+const CARRIED_frac = Math.sqrt(1 - DAY_TO_DAY_frac ** 2);
+
+/** Who asks of one visit often asks of the next. */
+const WILT_AHEAD_d = 2;
 
 /**
  * Predictive dates of a drying pot (F9 by simulation): depletion never falls between waterings, so the chance that it
  * is dry by t is the chance that depletion has passed the threshold by t; no first-passage correction.
  *
  * Each draw takes depletion, factors and capacity from the filter, its own threshold, day errors that hang together
- * from day to day, and a factor that wanders.
+ * from day to day, and a factor that wanders. The luck of a day hangs on draw and day alone: a draw goes the same way
+ * whenever it is followed and however far. Most of that way lies between threshold and wilt, and most who ask want the
+ * threshold.
  *
  * @param dryDown state, days ahead and what they are drawn with
  * @returns sorted days to the threshold and to lasting wilt, use of the first day, water held by day
  * @source lognormal crossing time of a monotone depletion, drawn; noise sizes: our assumption
  */
 export function dryDownDraws(dryDown: DryDown): DryDownDraws {
-  const { state, draws_n, chance, horizon_d } = dryDown;
-  const lower = spreadOf(state);
-  const drawn = new Float64Array(7);
-  const scores = new Float64Array(EVEN_SCORES_n);
-  const nextScores = evenScores(chance);
+  const { draws_n, horizon_d } = dryDown;
+  const followed = followerOf(dryDown);
   const dry_d = new Float64Array(draws_n);
-  const wilt_d = new Float64Array(draws_n);
   const use_g = new Float64Array(draws_n);
-  const fanDraws_n = Math.min(dryDown.fan.draws_n, draws_n);
-  const held_g = Array.from(
-    { length: Math.min(dryDown.fan.days_n, dryDown.days.length) },
-    () => new Float64Array(fanDraws_n),
-  );
-  const found = { dry_d: 0, wilt_d: 0, use_g: 0 };
-  for (let draw = 0; draw < draws_n; draw++) {
-    nextScores(scores);
-    drawState(state, lower, scores, drawn);
-    drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, LEAST_CAPACITY_frac * (state[CAPACITY] as number));
-    dryOnce(dryDown, drawn, scores, draw < fanDraws_n ? held_g : [], draw, found);
-    dry_d[draw] = Math.min(horizon_d, found.dry_d);
-    wilt_d[draw] = Math.min(horizon_d, found.wilt_d);
-    use_g[draw] = found.use_g;
-  }
+  followed(draws_n, "dry", horizon_d, (way, draw) => {
+    dry_d[draw] = Math.min(horizon_d, way.dry_d);
+    use_g[draw] = way.usedOver_d > 0 ? way.used_g / way.usedOver_d : 0;
+  });
   dry_d.sort();
-  wilt_d.sort();
   use_g.sort();
-  // Sorted for who draws the fan: most forecasts are made to ask for dates alone.
-  let sorted = false;
+  let wilt_d = new Float64Array(0);
+  let wiltKnown_d = Number.NEGATIVE_INFINITY;
+  const wiltTo = (until_d: number) => {
+    if (until_d <= wiltKnown_d) return wilt_d;
+    wiltKnown_d = Math.min(horizon_d, until_d);
+    wilt_d = new Float64Array(draws_n);
+    followed(draws_n, "wilt", wiltKnown_d, (way, draw) => {
+      wilt_d[draw] = Math.min(horizon_d, way.wilt_d);
+    });
+    return wilt_d.sort();
+  };
+  let held_g: readonly Float64Array[] | undefined;
   return {
     dry_d,
-    wilt_d,
     use_g,
+    get wilt_d() {
+      return wiltTo(horizon_d);
+    },
     get held_g() {
-      if (!sorted) for (const day_g of held_g) day_g.sort();
-      sorted = true;
+      held_g ??= fanOf(dryDown, followed);
       return held_g;
     },
+    wiltedBy_frac: (wait_d) =>
+      shareUpTo(wait_d <= wiltKnown_d ? wilt_d : wiltTo(wait_d + WILT_AHEAD_d), wait_d),
   };
 }
 
-/** One dry-down from one drawn state, day by day until it has wilted or the horizon is reached. */
-function dryOnce(
+function fanOf({ fan, draws_n, days }: DryDown, followed: Follower): readonly Float64Array[] {
+  const fanDraws_n = Math.min(fan.draws_n, draws_n);
+  const days_n = Math.min(fan.days_n, days.length);
+  let until_d = 0;
+  for (let day = 0; day < days_n; day++) until_d += (days[day] as DayAhead).dt_d;
+  const held_g = Array.from({ length: days_n }, () => new Float64Array(fanDraws_n));
+  // Past lasting wilt nothing is left to forecast; the fan stays at nothing from there.
+  followed(fanDraws_n, "wilt", until_d, ({ byDay_g, days_n: gone_n }, draw) => {
+    for (let day = 0; day < Math.min(days_n, gone_n); day++)
+      (held_g[day] as Float64Array)[draw] = byDay_g[day] as number;
+  });
+  for (const day_g of held_g) day_g.sort();
+  return held_g;
+}
+
+/** How one draw went, as far as it was followed. */
+interface Way {
+  dry_d: number;
+  wilt_d: number;
+  used_g: number;
+  usedOver_d: number;
+  /** Water held at the end of the days it was followed for. */
+  readonly byDay_g: Float64Array;
+  days_n: number;
+}
+
+/** Follows so many draws, each to its threshold (and over its first day) or to its wilt, at most so far. */
+type Follower = (
+  draws_n: number,
+  to: "dry" | "wilt",
+  until_d: number,
+  found: (way: Way, draw: number) => void,
+) => void;
+
+function followerOf(dryDown: DryDown): Follower {
+  const { state, chance, horizon_d, fan } = dryDown;
+  const lower = spreadOf(state);
+  const places = evenPlaces(chance);
+  const luck_n = luckKey(chance);
+  const leastCapacity_g = LEAST_CAPACITY_frac * (state[CAPACITY] as number);
+  return (draws_n, to, until_d, found) => {
+    const drawn = new Float64Array(7);
+    const scores = new Float64Array(EVEN_SCORES_n);
+    const nextScores = evenScores(places);
+    const way: Way = {
+      dry_d: 0,
+      wilt_d: 0,
+      used_g: 0,
+      usedOver_d: 0,
+      byDay_g: new Float64Array(fan.days_n),
+      days_n: 0,
+    };
+    for (let draw = 0; draw < draws_n; draw++) {
+      nextScores(scores);
+      drawState(state, lower, scores, drawn);
+      drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, leastCapacity_g);
+      follow(dryDown, drawn, scores, drawKey(luck_n, draw), to, Math.min(until_d, horizon_d), way);
+      found(way, draw);
+    }
+  };
+}
+
+/** One dry-down from one drawn state, day by day. */
+function follow(
   dryDown: DryDown,
   drawn: Float64Array,
   scores: Float64Array,
-  held_g: readonly Float64Array[],
-  draw: number,
-  found: { dry_d: number; wilt_d: number; use_g: number },
+  key: number,
+  to: "dry" | "wilt",
+  until_d: number,
+  way: Way,
 ): void {
-  const { days, chance, horizon_d, surface, stressFrom_frac } = dryDown;
+  const { days, surface, stressFrom_frac } = dryDown;
   const W = drawn[CAPACITY] as number;
-  const dry_g =
-    dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * (scores[THRESHOLD_SCORE] as number));
   const wilt_g = dryDown.wilt_frac * W;
+  const dry_g = Math.min(
+    wilt_g,
+    dryDown.threshold_frac * W * Math.exp(dryDown.thresholdSd * (scores[THRESHOLD_SCORE] as number)),
+  );
   const surfaceFactor = Math.exp(drawn[SURFACE] as number);
-  const carried = Math.sqrt(1 - DAY_TO_DAY_frac ** 2);
   const perRim_mm_g = 1 / (1000 * surface.rim_m2);
   const last = days.length - 1;
   let D = Math.max(0, Math.min(DRIEST_frac * W, drawn[DEPLETION] as number));
@@ -171,12 +241,14 @@ function dryOnce(
   let elapsed_d = 0;
   let used_g = 0;
   let usedOver_d = 0;
-  found.dry_d = D >= dry_g ? 0 : Number.POSITIVE_INFINITY;
-  found.wilt_d = D >= wilt_g ? 0 : Number.POSITIVE_INFINITY;
-  for (let day = 0; elapsed_d < horizon_d; day++) {
-    const ahead = days[Math.min(day, last)] as DayAhead;
-    const { dt_d, sd_frac } = ahead;
-    if (day > 0) error = DAY_TO_DAY_frac * error + carried * normalScore(chance);
+  let dry_d = D >= dry_g ? 0 : Number.POSITIVE_INFINITY;
+  let wilt_d = D >= wilt_g ? 0 : Number.POSITIVE_INFINITY;
+  let day = 0;
+  while (elapsed_d < until_d) {
+    const ahead = days[day < last ? day : last] as DayAhead;
+    const { dt_d, sd_frac, rain_g } = ahead;
+    const luck_n = dayLuck(key, day);
+    if (day > 0) error = DAY_TO_DAY_frac * error + CARRIED_frac * firstScore(luck_n);
     const luck = Math.exp(sd_frac * error - 0.5 * sd_frac * sd_frac);
     const r = D / W;
     const ks = r > stressFrom_frac ? Math.max(LEAST_STRESS_frac, (1 - r) / (1 - stressFrom_frac)) : 1;
@@ -185,26 +257,28 @@ function dryOnce(
     const day_g = leaf_g + surface_g;
     const before_g = D;
     D = Math.min(DRIEST_frac * W, D + day_g);
-    if (D >= dry_g && found.dry_d > elapsed_d) {
-      found.dry_d = Math.min(found.dry_d, elapsed_d + (dt_d * (dry_g - before_g)) / day_g);
-    }
-    if (D >= wilt_g && found.wilt_d > elapsed_d) {
-      found.wilt_d = Math.min(found.wilt_d, elapsed_d + (dt_d * (wilt_g - before_g)) / day_g);
-    }
-    if (ahead.rain_g > 0) D = Math.max(0, D - ahead.rain_g * luck);
-    lost_mm += (surface_g + surface.rootShare_frac * leaf_g - ahead.rain_g) * perRim_mm_g;
+    if (D >= dry_g && dry_d > elapsed_d)
+      dry_d = Math.min(dry_d, elapsed_d + (dt_d * (dry_g - before_g)) / day_g);
+    if (D >= wilt_g && wilt_d > elapsed_d)
+      wilt_d = Math.min(wilt_d, elapsed_d + (dt_d * (wilt_g - before_g)) / day_g);
+    if (rain_g > 0) D = Math.max(0, D - rain_g * luck);
+    lost_mm += (surface_g + surface.rootShare_frac * leaf_g - rain_g) * perRim_mm_g;
     if (lost_mm < 0) lost_mm = 0;
     elapsed_d += dt_d;
     if (usedOver_d < 1) {
       used_g += day_g;
       usedOver_d += dt_d;
     }
-    // Past lasting wilt nothing is left to forecast; the fan stays at nothing from there.
-    if (day < held_g.length) (held_g[day] as Float64Array)[draw] = Math.max(0, W - D);
-    if (found.wilt_d <= elapsed_d && found.dry_d <= elapsed_d && usedOver_d >= 1) break;
-    leafLn += dryDown.leaf_per_rootDay * Math.sqrt(dt_d) * normalScore(chance);
+    if (day < way.byDay_g.length) way.byDay_g[day] = Math.max(0, W - D);
+    day++;
+    if (to === "dry" ? dry_d <= elapsed_d && usedOver_d >= 1 : wilt_d <= elapsed_d) break;
+    leafLn += dryDown.leaf_per_rootDay * Math.sqrt(dt_d) * secondScore(luck_n);
   }
-  found.use_g = usedOver_d > 0 ? used_g / usedOver_d : 0;
+  way.dry_d = dry_d;
+  way.wilt_d = wilt_d;
+  way.used_g = used_g;
+  way.usedOver_d = usedOver_d;
+  way.days_n = day;
 }
 
 /**

@@ -2,6 +2,7 @@ import type { Generator } from "../chance/index.ts";
 import {
   drawState,
   EVEN_SCORES_n,
+  evenPlaces,
   evenScores,
   FIRST_DAY_SCORE,
   normalScore,
@@ -40,7 +41,7 @@ export function useByDay_g(ahead: UseAhead): readonly Float64Array[] {
   const lower = spreadOf(state);
   const drawn = new Float64Array(7);
   const scores = new Float64Array(EVEN_SCORES_n);
-  const nextScores = evenScores(chance);
+  const nextScores = evenScores(evenPlaces(chance));
   const days_n = Math.min(ahead.days_n, ahead.days.length);
   const use_g = Array.from({ length: days_n }, () => new Float64Array(draws_n));
   for (let draw = 0; draw < draws_n; draw++) {

@@ -32,6 +32,7 @@ import {
   withPour,
   withSign,
 } from "./pot-filter.ts";
+import { dayLuck, drawKey, firstScore, secondScore } from "./pot-filter-luck.ts";
 import { evaporationReduction } from "./surface-drying.ts";
 
 const sure = (mean: number) => ({ mean, sd: 0 });
@@ -330,6 +331,47 @@ describe("dry-down", () => {
         quantileOf(held_g[day - 1] as Float64Array, 0.5),
       );
     }
+  });
+
+  it("says the same of wilt whenever and however it is asked, and of dryness whether or not it was", () => {
+    const days = [{ dt_d: 0.6, leaf_g: 14, surface_g: 3, rain_g: 0, sd_frac: 0.2 }];
+    const asked = () => dryDownDraws(steady(state, { days, leaf_per_rootDay: 0.05 }));
+    const [first, later] = [asked(), asked()];
+    const dry_d = [...first.dry_d];
+    const { wilt_d } = first;
+    for (const wait_d of [3, 5, 7, 6, 12, 30]) {
+      expect(later.wiltedBy_frac(wait_d)).toBe(shareUpTo(wilt_d, wait_d));
+      expect(later.wiltedBy_frac(wait_d)).toBeLessThanOrEqual(shareUpTo(later.dry_d, wait_d));
+    }
+    expect(first.wiltedBy_frac(7)).toBe(later.wiltedBy_frac(7));
+    expect([...later.wilt_d]).toEqual([...wilt_d]);
+    expect([...later.dry_d]).toEqual(dry_d);
+    expect(later.held_g).toEqual(first.held_g);
+    expect(shareUpTo(wilt_d, 12)).toBeGreaterThan(0.1);
+  });
+
+  it("draws the luck of days as independent normal scores", () => {
+    const scores: number[] = [];
+    let together = 0;
+    let nextDay = 0;
+    for (let draw = 0; draw < 200; draw++) {
+      for (let day = 0; day < 50; day++) {
+        const key = drawKey(12_345, draw);
+        const first = firstScore(dayLuck(key, day));
+        const second = secondScore(dayLuck(key, day));
+        scores.push(first, second);
+        together += first * second;
+        nextDay += first * firstScore(dayLuck(key, day + 1));
+      }
+    }
+    scores.sort((a, b) => a - b);
+    const n = scores.length;
+    expect(scores.reduce((sum, score) => sum + score, 0) / n).toBeCloseTo(0, 1);
+    expect(scores.reduce((sum, score) => sum + score ** 2, 0) / n).toBeCloseTo(1, 1);
+    expect(scores[Math.floor(0.1 * n)]).toBeCloseTo(-1.2816, 1);
+    expect(scores[Math.floor(0.975 * n)]).toBeCloseTo(1.96, 1);
+    expect(Math.abs(together / 10_000)).toBeLessThan(0.04);
+    expect(Math.abs(nextDay / 10_000)).toBeLessThan(0.04);
   });
 
   it("dries its surface as the checked function says", () => {

@@ -36,7 +36,9 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
   const visits = visitsFrom(now_ms, sight.visits_ms);
   const risk_frac = sight.assumed("waterRisk_frac");
   const dryBy = (at_ms: number) => shareUpTo(draws.dry_d, (at_ms - now_ms) / DAY_ms);
-  const wiltBy = (at_ms: number) => shareUpTo(draws.wilt_d, (at_ms - now_ms) / DAY_ms);
+  // Nothing wilts before it is dry: where few are dry by then, nobody need follow the draws to their wilt.
+  const mayWiltBy = (at_ms: number) =>
+    dryBy(at_ms) > MUST_WILT_frac && draws.wiltedBy_frac((at_ms - now_ms) / DAY_ms) > MUST_WILT_frac;
   const moistUpTo_g = STILL_MOIST_frac * forecast.threshold_frac * meanOf(forecast.slice.state, CAPACITY);
   // A wide range alone is no reason to pour into a pot that is most likely moist: full soaks with dry-downs between
   // spread roots and water better than sips. Only a threat of wilting overrules that.
@@ -45,10 +47,7 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
   let best = visits.length - 2;
   for (let visit = 0; visit + 1 < visits.length; visit++) {
     const next_ms = visits[visit + 1] as number;
-    if (
-      dryBy(next_ms) > risk_frac &&
-      (!moistAt(visits[visit] as number) || wiltBy(next_ms) > MUST_WILT_frac)
-    ) {
+    if (dryBy(next_ms) > risk_frac && (!moistAt(visits[visit] as number) || mayWiltBy(next_ms))) {
       best = visit;
       break;
     }
@@ -57,7 +56,7 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
   while (
     latest + 2 < visits.length &&
     dryBy(visits[latest + 1] as number) <= LATEST_frac &&
-    wiltBy(visits[latest + 1] as number) <= MUST_WILT_frac
+    !mayWiltBy(visits[latest + 1] as number)
   ) {
     latest++;
   }
@@ -67,7 +66,7 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
     earliest_ms: best_ms,
     best_ms,
     latest_ms: visits[latest] as number,
-    must: best === 0 && (wiltBy(next_ms) > MUST_WILT_frac || depletion_frac(forecast.slice) > 0.85),
+    must: best === 0 && (depletion_frac(forecast.slice) > 0.85 || mayWiltBy(next_ms)),
     chanceBeforeNext_frac: dryBy(visits[best + 1] as number),
     now: best === 0,
   };
