@@ -99,7 +99,7 @@ const DRIEST_frac = 1.2;
 const CARRIED_frac = Math.sqrt(1 - DAY_TO_DAY_frac ** 2);
 
 /** Who asks of one visit often asks of the next. */
-const WILT_AHEAD_d = 2;
+const WILT_AHEAD_d = 1;
 
 /**
  * Predictive dates of a drying pot (F9 by simulation): depletion never falls between waterings, so the chance that it
@@ -123,6 +123,7 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
     dry_d[draw] = Math.min(horizon_d, way.dry_d);
     use_g[draw] = way.usedOver_d > 0 ? way.used_g / way.usedOver_d : 0;
   });
+  const dryByDraw_d = dry_d.slice();
   dry_d.sort();
   use_g.sort();
   let wilt_d = new Float64Array(0);
@@ -130,10 +131,18 @@ export function dryDownDraws(dryDown: DryDown): DryDownDraws {
   const wiltTo = (until_d: number) => {
     if (until_d <= wiltKnown_d) return wilt_d;
     wiltKnown_d = Math.min(horizon_d, until_d);
-    wilt_d = new Float64Array(draws_n);
-    followed(draws_n, "wilt", wiltKnown_d, (way, draw) => {
-      wilt_d[draw] = Math.min(horizon_d, way.wilt_d);
-    });
+    wilt_d = new Float64Array(draws_n).fill(horizon_d);
+    // What is not dry by then has not wilted.
+    const dries = (draw: number) => (dryByDraw_d[draw] as number) <= wiltKnown_d;
+    followed(
+      draws_n,
+      "wilt",
+      wiltKnown_d,
+      (way, draw) => {
+        wilt_d[draw] = Math.min(horizon_d, way.wilt_d);
+      },
+      dries,
+    );
     return wilt_d.sort();
   };
   let held_g: readonly Float64Array[] | undefined;
@@ -178,12 +187,13 @@ interface Way {
   days_n: number;
 }
 
-/** Follows so many draws, each to its threshold (and over its first day) or to its wilt, at most so far. */
+/** Follows so many draws, or those of them that are wanted, each to its threshold (and over its first day) or to its wilt, at most so far. */
 type Follower = (
   draws_n: number,
   to: "dry" | "wilt",
   until_d: number,
   found: (way: Way, draw: number) => void,
+  which?: (draw: number) => boolean,
 ) => void;
 
 function followerOf(dryDown: DryDown): Follower {
@@ -192,7 +202,7 @@ function followerOf(dryDown: DryDown): Follower {
   const places = evenPlaces(chance);
   const luck_n = luckKey(chance);
   const leastCapacity_g = LEAST_CAPACITY_frac * (state[CAPACITY] as number);
-  return (draws_n, to, until_d, found) => {
+  return (draws_n, to, until_d, found, which) => {
     const drawn = new Float64Array(7);
     const scores = new Float64Array(EVEN_SCORES_n);
     const nextScores = evenScores(places);
@@ -206,6 +216,7 @@ function followerOf(dryDown: DryDown): Follower {
     };
     for (let draw = 0; draw < draws_n; draw++) {
       nextScores(scores);
+      if (which && !which(draw)) continue;
       drawState(state, lower, scores, drawn);
       drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, leastCapacity_g);
       follow(dryDown, drawn, scores, drawKey(luck_n, draw), to, Math.min(until_d, horizon_d), way);
