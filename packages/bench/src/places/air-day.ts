@@ -1,9 +1,9 @@
 import { saturationVapourPressure_kPa } from "@sillwood/science/air";
-import type { AirAt, AirDay, AirSource, Daylight, Spell, WeatherDay } from "./ahead.ts";
+import type { AirAt, AirDay, AirSource, Daylight, WeatherDay } from "./ahead.ts";
 import { type SkyDay, type SpotLight, skyDay, spotLight } from "./light/daylight.ts";
 import { isOut } from "./light/windows.ts";
 import { type Bench, inForceAt, type Places } from "./places.ts";
-import type { LoggedDay, Records } from "./records.ts";
+import type { Records } from "./records.ts";
 import { litParts, loggedSpells, type Room, spellOf } from "./spells.ts";
 import { type Calendar, dayOfYear_d } from "./time.ts";
 import { outdoorWeather } from "./weather-ahead.ts";

@@ -24,8 +24,8 @@ export interface SpotLight {
 /** Daily light where not even the direction of the window is known. @source our assumption */
 const UNKNOWN_LIGHT_mol_m2_d = 4;
 const UNKNOWN_SD_frac = 0.7;
-/** A daily light that somebody typed. @source our assumption */
-const TYPED_SD_frac = 0.15;
+/** A daily light that somebody typed stands until something newer: lamps stay as they are, windows have seasons. @source our assumption */
+const TYPED_SD_frac = { lamp: 0.15, window: 0.35, sun: 0.35 } as const;
 const LAMP_ON_h = 6;
 const LAMP_HOURS_h = 14;
 /** Half the spherical light of a lamp overhead over the level one. @source our assumption, after a wide lamp close above */
@@ -176,15 +176,17 @@ function typedLight(
 
 function typedAs(data: LitData, bench: Bench | undefined, sky: SkyDay): SpotLight {
   const { dli_mol_m2_d, light, hours_h } = data;
+  const { days } = sky.clear;
+  const mean = days.reduce((sum, kt) => sum + kt, 0) / days.length;
   const lamp_h = light === "lamp" ? (hours_h ?? LAMP_HOURS_h) : 0;
   return {
     daylight: {
       window_mol_m2_d: light === "window" ? dli_mol_m2_d : 0,
       lamp_mol_m2_d: light === "lamp" ? dli_mol_m2_d : 0,
       sky_mol_m2_d: light === "sun" ? dli_mol_m2_d : 0,
-      dull_mol_m2_d: dli_mol_m2_d,
-      sunny_mol_m2_d: dli_mol_m2_d,
-      sd_frac: TYPED_SD_frac,
+      dull_mol_m2_d: light === "lamp" ? dli_mol_m2_d : (dli_mol_m2_d * levelAt(days, 0.2)) / mean,
+      sunny_mol_m2_d: light === "lamp" ? dli_mol_m2_d : (dli_mol_m2_d * levelAt(days, 0.8)) / mean,
+      sd_frac: TYPED_SD_frac[light],
       around_mol_m2_d: dli_mol_m2_d * (light === "window" ? WINDOW_AROUND_per_level : LAMP_AROUND_per_level),
       fromSide_deg: bench?.windowFaces_deg ?? 0,
       fromSide_frac: light === "window" ? 1 : 0,

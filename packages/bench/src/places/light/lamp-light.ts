@@ -40,7 +40,7 @@ const USUAL_EFFICACY_umol_J: Readonly<Record<LampData["source"], number>> = {
 /** A lamp is built over the pots: above the row when nobody said where. @source our assumption */
 const OVER_ROW_m = 0.25;
 /** By label, by label with an assumed efficacy, and what a map leaves beside its own error. @source sun-light sheet section 11; first two our assumption */
-const SD = { label: 0.2, guessed: 0.35, ownReading: 0.1, ageing: 0.05 } as const;
+const SD = { label: 0.2, guessed: 0.35, unmeasuredPlace: 0.2, ownReading: 0.1, ageing: 0.05 } as const;
 
 /** Lamps in force at an instant, as the science takes them: x along the bench, y from the glass, z above the leaves. */
 export function lampsAt(
@@ -76,7 +76,7 @@ function shapeOf({ form, length_m = 0.1, width_m, beam_deg }: LampData): LampSha
 export function lampLight(places: Places, bench: Bench, spot: string, at_ms: number): LampLight | undefined {
   const lamps = lampsAt(places, bench.id, at_ms);
   if (lamps.length === 0) return undefined;
-  const at = placeOfSpot(places, spot, at_ms);
+  const at = underLamps(placeOfSpot(places, spot, at_ms), lamps);
   const modelled = levelAt(lamps, at);
   const readings = mapReadings(places, bench, lamps, at_ms);
   const ratio = readings.length > 0 ? mapRatio(readings, { x_m: at.along_m, y_m: at.fromGlass_m }) : 1;
@@ -91,12 +91,25 @@ export function lampLight(places: Places, bench: Bench, spot: string, at_ms: num
       : readings.length > 0
         ? Math.min(isLabelled ? SD.label : SD.guessed, Math.hypot(mapError(readings).error_frac, SD.ageing))
         : isLabelled
-          ? SD.label
-          : SD.guessed,
+          ? Math.hypot(SD.label, at.measured ? 0 : SD.unmeasuredPlace)
+          : Math.hypot(SD.guessed, at.measured ? 0 : SD.unmeasuredPlace),
     power_W: lamps.reduce((sum, { data }) => sum + data.power_W, 0),
     origin: readings.length > 0 ? "measured" : isLabelled ? "learned" : "assumed",
     readings_n: readings.length,
   };
+}
+
+/** Pots in a row that nobody measured stand under the lit length, not beside it: that is why the lamp hangs there. */
+function underLamps(
+  at: SpotPlace,
+  lamps: readonly { readonly lamp: Lamp; readonly data: LampData }[],
+): SpotPlace {
+  if (at.measured) return at;
+  const ends = lamps.flatMap(({ lamp, data }) => {
+    const half_m = 0.45 * (data.length_m ?? 2 * data.above_m);
+    return [lamp.x_m - half_m, lamp.x_m + half_m];
+  });
+  return { ...at, along_m: Math.max(Math.min(...ends), Math.min(Math.max(...ends), at.along_m)) };
 }
 
 const levelAt = (lamps: readonly { readonly lamp: Lamp }[], at: SpotPlace, lower_m = 0): number =>
@@ -117,7 +130,7 @@ function mapReadings(
   for (const { id } of [...bench.spots, { id: bench.id }]) {
     const read = (places.light.underLamps.get(id) ?? []).filter((one) => one.at_ms <= at_ms);
     if (read.length === 0) continue;
-    const at = placeOfSpot(places, id, at_ms);
+    const at = underLamps(placeOfSpot(places, id, at_ms), lamps);
     const ratio = ratioRead(read, first.data, (above_m) => levelAt(lamps, at, above_m - first.data.above_m));
     if (ratio !== undefined)
       found.push({
