@@ -41,7 +41,8 @@ export interface Clockwork {
   readonly nodePace: (air_C: number) => number;
   readonly nodePaceFruiting: (air_C: number) => number;
   readonly relativeGrowth: (dli_mol_m2_d: number, air_C: number) => number;
-  readonly days: WeakMap<AirDay, DayGrowth>;
+  /** Lives as long as the run and its days; a weak map costs every step three times as much. */
+  readonly days: Map<AirDay, DayGrowth>;
   readonly waits: Map<number, Wait>;
   readonly codes: Map<number, Codes>;
 }
@@ -120,7 +121,7 @@ function clockworkOf(plant: Clockwork["plant"], assumed: Sight["assumed"]): Cloc
     budbreak_Cd: sums.budbreak_Cd,
     cotyledons_Cd: sums.emergence_Cd + sums.cotyledon_Cd,
     cotyledonArea_m2: assumed("cotyledonArea_cm2") / CM2_PER_M2,
-    days: new WeakMap(),
+    days: new Map(),
     waits: new Map(),
     codes: new Map(),
   };
