@@ -111,3 +111,14 @@ describe("nodes", () => {
     expect(made).toBeLessThan(30 * 0.35 * 0.8);
   });
 });
+
+describe("the question", () => {
+  it("is a look where nobody knows whether it bears, and stops once that was seen", () => {
+    const plant = bed({ pot: { form: "round", top_cm: 24, depth_cm: 20 } });
+    const asked = plant.outlook(2).question;
+    expect(asked?.work).toBe("look");
+    plant.write(3, "growth.staged", { stage: "in leaf" });
+    plant.write(3, "plant.measured", { leaves_n: 120, leafLength_cm: 6 });
+    expect(plant.outlook(4).question).toBeUndefined();
+  });
+});

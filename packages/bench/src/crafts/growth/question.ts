@@ -14,6 +14,8 @@ const OPEN = { low: 0.1, high: 0.9 } as const;
 /** Doubt of use beside that of the leaf area, and of an area after a count. @source our assumption, as in watering */
 const MODEL_SD = 0.35;
 const COUNTED_SD = 0.2;
+/** A count shows its worth over the next cycles, not in this one; it is ranked by this share of it. @source our assumption, as for a first weight in watering */
+const LATER_frac = 0.3;
 const LONGEST_STORE_d = 14;
 const RANGE_80 = 2 * 1.2816;
 /** A count or look this fresh is not asked again. */
@@ -57,5 +59,6 @@ function countWorth_d({ leaves }: Growing, store_d: number, sight: Outward): num
   const area = sight.read("leafArea_m2");
   if (!(area.value > 0)) return 0;
   const now = Math.hypot(MODEL_SD, area.sd / area.value);
-  return (RANGE_80 * store_d * Math.max(0, now - Math.hypot(MODEL_SD, COUNTED_SD))) / 2;
+  const narrowed = Math.max(0, now - Math.hypot(MODEL_SD, COUNTED_SD));
+  return LATER_frac * RANGE_80 * (store_d / 2) * narrowed;
 }
