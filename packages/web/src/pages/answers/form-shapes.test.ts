@@ -1,3 +1,4 @@
+import { checkData } from "@sillwood/bench/book";
 import { crafts } from "@sillwood/bench/crafts";
 import { createLedger } from "@sillwood/bench/house";
 import { describe, expect, it } from "vitest";
@@ -31,6 +32,15 @@ describe("forms drawn from the schemas of the kinds", () => {
       expect(isWhole(fields, example)).toBe(true);
     },
   );
+  it("leaves out what no form can type and still writes the entry: leaves by their mean", () => {
+    const kind = kinds.find((each) => each.kind === "growth.leaves");
+    if (!kind) throw new Error("growth.leaves is not in the book");
+    const shape = kindShape(kind);
+    expect(isWritable(shape)).toBe(true);
+    const typed = shape.fields.filter(({ type }) => type !== "other").map(({ key }) => key);
+    expect(typed).toEqual(["leaves_n", "leafLength_cm", "leafWidth_cm", "measured_n"]);
+    expect(checkData(kind, { leaves_n: 80, leafLength_cm: 6, leafWidth_cm: 3 })).toEqual([]);
+  });
   it("gives every number its range and knows what must be said", () => {
     for (const kind of kinds) {
       for (const field of allFields(kindShape(kind).fields))
