@@ -3,8 +3,7 @@ import { testPen } from "../../../test/toy.ts";
 import { logPage } from "../../pages/index.ts";
 import { theRound } from "../../round/index.ts";
 import { PageError } from "../craft.ts";
-import { watering } from "../watering/index.ts";
-import { LED_BAR, lightHouse, noonOf, SOUTH } from "./test-kit.ts";
+import { LED_BAR, lightHouse, noonOf, SOUTH, watering } from "./test-kit.ts";
 
 const guessed = () => {
   const house = lightHouse();

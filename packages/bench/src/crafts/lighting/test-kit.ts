@@ -5,7 +5,7 @@ import { type Desk, deskAt } from "../../pages/index.ts";
 import { craftPage } from "../../pages/world.ts";
 import type { Language } from "../../words/say.ts";
 import type { AnyCraft } from "../craft.ts";
-import { watering } from "../watering/index.ts";
+import { crafts as registry } from "../registry.ts";
 import { lighting } from "./index.ts";
 import type { BenchLight, LightPage, SpotLit } from "./page-shape.ts";
 
@@ -34,6 +34,9 @@ export interface LightHouse {
   on(day_d: number, bench: string, ask?: object): BenchLight;
   spot(day_d: number, spot: string, ask?: object): SpotLit;
 }
+
+/** Of the other crafts the one that gives rounds their tasks; crafts don't import one another, so it is found by name. */
+export const watering = registry.find(({ name }) => name === "watering") as AnyCraft;
 
 export function lightHouse(crafts: readonly AnyCraft[] = [watering, lighting]): LightHouse {
   const ledger = createLedger({ crafts, site: TEST_SITE });
