@@ -52,7 +52,10 @@ export interface Runner {
 export function plantRunner(stage: Stage): Runner {
   const { crafts, calendar, airAt, site } = stage;
   const readers = readersOf(crafts);
-  const ownKinds = crafts.map((craft) => new Set<AnyEntryKind>(craft.kinds));
+  const craftOf = new Map<AnyEntryKind, number>();
+  crafts.forEach((craft, i) => {
+    for (const kind of craft.kinds) craftOf.set(kind, i);
+  });
 
   /**
    * One moment of a run as the crafts see it. A class that holds nothing which is the same for all plants: it is made at every
@@ -166,31 +169,30 @@ export function plantRunner(stage: Stage): Runner {
     const facts = foldFacts(reached?.facts ?? unmetPlant(plant, entry.at_ms), entry);
     const at_ms = Math.max(entry.at_ms, reached?.at_ms ?? entry.at_ms);
     const before = reached?.slices ?? begun(facts, at_ms);
-    const found: PlantState["problems"][number][] = [];
-    const effects = effectsOf(kind, entry, found);
+    let found: PlantState["problems"] | undefined;
+    const problem = (message: string) => {
+      found = [...(found ?? []), { entry: entry.id, message }];
+    };
+    const effects = effectsOf(kind, entry, problem);
     const now = new Moment(facts, before, at_ms);
     const slices: unknown[] = new Array(crafts.length);
+    const what: Happening = { entry: entry.id, at_ms, by: entry.by, effects };
+    const owner = craftOf.get(kind);
     for (let i = 0; i < crafts.length; i++) {
       const craft = crafts[i] as AnyCraft;
-      const what: Happening = ownKinds[i]?.has(kind)
-        ? {
-            entry: entry.id,
-            at_ms,
-            by: entry.by,
-            effects,
-            own: { kind: entry.kind, data: entry.data as Json },
-          }
-        : { entry: entry.id, at_ms, by: entry.by, effects };
       try {
-        slices[i] = craft.fold(before[i], what, now);
+        slices[i] = craft.fold(
+          before[i],
+          i === owner ? { ...what, own: { kind: entry.kind, data: entry.data as Json } } : what,
+          now,
+        );
       } catch (error) {
-        const message = `${craft.name} could not take this entry: ${(error as Error).message}`;
-        found.push({ entry: entry.id, message });
+        problem(`${craft.name} could not take this entry: ${(error as Error).message}`);
         slices[i] = before[i];
       }
     }
     const problems = reached?.problems ?? [];
-    return { at_ms, facts, slices, problems: found.length > 0 ? [...problems, ...found] : problems };
+    return { at_ms, facts, slices, problems: found ? [...problems, ...found] : problems };
   }
 
   /** Slices of a plant that enters the book: no craft has a reading to offer yet. */
@@ -217,18 +219,11 @@ export function plantRunner(stage: Stage): Runner {
   return { happen, advance, sight: ({ facts, slices, at_ms }) => plain(new Moment(facts, slices, at_ms)) };
 }
 
-function effectsOf(
-  kind: AnyEntryKind,
-  entry: Entry,
-  problems: PlantState["problems"][number][],
-): readonly Effect[] {
+function effectsOf(kind: AnyEntryKind, entry: Entry, problem: (message: string) => void): readonly Effect[] {
   try {
     return kind.effects(entry.data, entry);
   } catch (error) {
-    problems.push({
-      entry: entry.id,
-      message: `${entry.kind} could not be read: ${(error as Error).message}`,
-    });
+    problem(`${entry.kind} could not be read: ${(error as Error).message}`);
     return [];
   }
 }

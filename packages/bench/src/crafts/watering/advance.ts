@@ -271,8 +271,8 @@ function withCapacityPrior(slice: WaterSlice, rates: Readings): WaterSlice {
 /** Visits of past days on which nobody poured: the pot did not look dry then. */
 function withVisits(slice: WaterSlice, step: Step): WaterSlice {
   const { date } = step.day;
+  if (!slice.visits.some((visit) => visit.date < date)) return slice;
   const over = slice.visits.filter((visit) => visit.date < date);
-  if (over.length === 0) return slice;
   const visits = slice.visits.filter((visit) => visit.date >= date);
   let { state, visitsSincePour_n } = slice;
   for (const visit of over) {

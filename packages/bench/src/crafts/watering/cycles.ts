@@ -1,6 +1,6 @@
 import { CAPACITY, DEPLETION, meanOf, sdOfSum } from "@sillwood/science/water";
 import type { Came, Sight } from "../craft.ts";
-import { type Cycles, lastFew, type PastCycle, type WaterSlice } from "./slice.ts";
+import { type Cycles, lastFew, type PastCycle, type PastPoint, type WaterSlice } from "./slice.ts";
 import { thresholdOf } from "./threshold.ts";
 
 const DAY_ms = 86_400_000;
@@ -69,38 +69,45 @@ function dueOf(
   return { due_ms: Math.round(due_ms), sd_ms: Math.round(sd_ms) };
 }
 
-/** Cumulative use along the open dry-down: at the pour, at the midnights since, and now. */
-function useSince(slice: WaterSlice, open: Open, at_ms: number) {
-  const midnights = slice.past.filter((point) => point.at_ms > open.from_ms && point.at_ms < at_ms);
-  return [
-    { at_ms: open.from_ms, used_g: open.used_g },
-    ...midnights.map((point) => ({ at_ms: point.at_ms, used_g: point.used_g })),
-    { at_ms, used_g: slice.ledger.used_g },
-  ];
+/** First midnight of `past` after the pour that opened the dry-down, and one past the last before now; every pour of every pot asks. */
+function midnightsSince(
+  { past }: WaterSlice,
+  open: Open,
+  at_ms: number,
+): readonly [from: number, to: number] {
+  let to = past.length;
+  while (to > 0 && (past[to - 1] as PastPoint).at_ms >= at_ms) to--;
+  let from = to;
+  while (from > 0 && (past[from - 1] as PastPoint).at_ms > open.from_ms) from--;
+  return [from, to];
 }
 
 /** Over the last whole days, since a morning uses less than its share of the day; else since the pour. */
 function recentUse_g_ms(slice: WaterSlice, open: Open, at_ms: number): number {
-  const points = useSince(slice, open, at_ms);
-  const midnights = points.slice(1, -1);
-  const last = midnights.at(-1);
-  const first = last && midnights.find((point) => point.at_ms >= last.at_ms - (RECENT_d + 0.1) * DAY_ms);
-  const [from, to] =
-    first && last && last.at_ms > first.at_ms ? [first, last] : [points[0] as Point, points.at(-1) as Point];
-  return (to.used_g - from.used_g) / (to.at_ms - from.at_ms);
+  const [from, to] = midnightsSince(slice, open, at_ms);
+  if (to > from) {
+    const last = slice.past[to - 1] as PastPoint;
+    let at = to - 1;
+    while (at > from && (slice.past[at - 1] as PastPoint).at_ms >= last.at_ms - (RECENT_d + 0.1) * DAY_ms)
+      at--;
+    const first = slice.past[at] as PastPoint;
+    if (last.at_ms > first.at_ms) return (last.used_g - first.used_g) / (last.at_ms - first.at_ms);
+  }
+  return (slice.ledger.used_g - open.used_g) / (at_ms - open.from_ms);
 }
 
-type Point = ReturnType<typeof useSince>[number];
-
-/** When the cumulative use passed an amount; the pour itself when it had then. */
+/** When the cumulative use passed an amount, between the pour, the midnights since and now; the pour itself when it had then. */
 function usedAt_ms(slice: WaterSlice, open: Open, at_ms: number, wanted_g: number): number {
-  const points = useSince(slice, open, at_ms);
-  for (let i = points.length - 1; i > 0; i--) {
-    const [before, after] = [points[i - 1] as Point, points[i] as Point];
-    if (before.used_g > wanted_g) continue;
-    const used_g = after.used_g - before.used_g;
-    const share = used_g > 0 ? Math.min(1, (wanted_g - before.used_g) / used_g) : 1;
-    return before.at_ms + share * (after.at_ms - before.at_ms);
+  const [from, to] = midnightsSince(slice, open, at_ms);
+  let after: { readonly at_ms: number; readonly used_g: number } = { at_ms, used_g: slice.ledger.used_g };
+  for (let i = to - 1; i >= from - 1; i--) {
+    const before = i >= from ? (slice.past[i] as PastPoint) : { at_ms: open.from_ms, used_g: open.used_g };
+    if (before.used_g <= wanted_g) {
+      const used_g = after.used_g - before.used_g;
+      const share = used_g > 0 ? Math.min(1, (wanted_g - before.used_g) / used_g) : 1;
+      return before.at_ms + share * (after.at_ms - before.at_ms);
+    }
+    after = before;
   }
   return open.from_ms;
 }
