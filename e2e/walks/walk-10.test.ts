@@ -159,6 +159,9 @@ it("walk 10: a round walked on paper is typed back with its exceptions and a wei
 it("walk 10: forty tasks fit on one page", async () => {
   // Three months without anybody: the round of that morning is a long one, with the yard's pots in it.
   const now_ms = demoLook.now_ms + 96 * 86_400_000;
+  // Turned the evening before, so that each pot has one row: forty of them, not sixty.
+  const turned = ["enter", "lighting.turned", "@south-sill", "@cold-room", "clockwise=90"];
+  await askDemo(house, turned, now_ms - 43_200_000);
   const device = await openDevice({ ...demoLook, now_ms });
   try {
     const { page } = device;

@@ -10,6 +10,9 @@ interface UnsureProps {
   readonly onRead: (() => void) | undefined;
 }
 
+/** Two figures: it tells cases apart, no more. */
+const roughly = (light_lux: number) => Number(light_lux.toPrecision(2));
+
 /** Nobody knows which way the window faces: the two cases on one scale, and the one reading that tells them apart. */
 export function Unsure({ unsure, onRead }: UnsureProps) {
   const { light: words } = useWords();
@@ -24,10 +27,10 @@ export function Unsure({ unsure, onRead }: UnsureProps) {
         return (
           <div key={one.faces_deg} className={styles["case"]}>
             <p>
-              <strong>{one.said}</strong> {words.dli(said(one.mid_mol_m2_d))}{" "}
+              <strong className={styles["begins"]}>{one.said}.</strong> {words.dli(said(one.mid_mol_m2_d))}{" "}
               <span className={styles["beside"]}>
                 {words.days(said(one.dull_mol_m2_d), said(one.sunny_mol_m2_d))}{" "}
-                {words.noonLux(say.illuminance(one.noon_lux))}
+                {words.noonLux(say.illuminance(roughly(one.noon_lux)))}
               </span>
             </p>
             <svg
