@@ -7,9 +7,9 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
 import { LampPart } from "./lamp-part.tsx";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 import { MonthBars } from "./month-bars.tsx";
 import { SideView } from "./side-view.tsx";
 import { SpotSaid } from "./spot-said.tsx";
@@ -26,7 +26,7 @@ interface BenchDetailProps {
 
 /** Everything of one bench's light: side view, plan, the pressed spot's year, lamps, what a reading would buy. */
 export function BenchDetail({ bench, page, chosen, onWorking, children }: BenchDetailProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const [, go] = useLocation();
   const monthNow = Number(
@@ -126,7 +126,7 @@ const QUARTER_deg = 90;
 
 /** Pots that lean to the window, turned all at once. */
 function TurnPart({ bench }: { readonly bench: BenchLight }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const engine = useEngine();
   const plants = bench.spots.flatMap(({ plant, turnSaid }) => (plant && turnSaid ? [plant] : []));
   if (plants.length === 0) return null;

@@ -5,6 +5,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 
 interface BetterSeatsProps {
   readonly seats: Seats;
@@ -13,7 +14,8 @@ interface BetterSeatsProps {
 
 /** Who would stand better elsewhere; each swap is one key, written and taken back together. */
 export function BetterSeats({ seats, onWorking }: BetterSeatsProps) {
-  const { light: words, working: workingWords } = useWords();
+  const words = useLightWords();
+  const { working: workingWords } = useWords();
   const engine = useEngine();
   const all = seats.working;
   return (

@@ -1,6 +1,6 @@
 import type { Caution } from "@sillwood/bench/crafts/lighting";
 import { Care } from "../../parts/ledger.tsx";
-import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 
 interface CaresProps {
   readonly cautions: readonly Caution[];
@@ -10,7 +10,7 @@ interface CaresProps {
 
 /** The cautions that belong before this step, one line each. */
 export function Cares({ cautions, of }: CaresProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   return cautions
     .filter(({ key }) => of.includes(key))
     .map(({ key, said }) => (

@@ -9,7 +9,7 @@ import pages from "../../pages/pages.module.css";
 import { Key } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
-import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 
 interface DrawFormProps {
   readonly where: string;
@@ -28,7 +28,7 @@ interface DrawFormProps {
 
 /** The values of one entry of light from its own schema, under the drawing of what they mean. */
 export function DrawForm({ where, bench, kind, on, data, onChange, without, keep, children }: DrawFormProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const engine = useEngine();
   const [, go] = useLocation();
   const { value: shape } = useAsk("shape", { kind });

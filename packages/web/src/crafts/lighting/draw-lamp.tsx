@@ -1,9 +1,9 @@
 import type { BenchLight, LampDrawn, LightPage } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
-import { useWords } from "../../words/words.ts";
 import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
+import { useLightWords } from "./light-words.ts";
 import { SideView } from "./side-view.tsx";
 
 interface DrawLampProps {
@@ -14,7 +14,7 @@ interface DrawLampProps {
 
 /** A lamp over a bench: its form, its power, how high it hangs; cautions before the hands go up. */
 export function DrawLamp({ page, bench, lamp_n }: DrawLampProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const stands = bench.lamps.find((one) => one.lamp_n === lamp_n);
   const [data, setData] = useState<FormData>(() => dataOf(stands, lamp_n));
   const form = data["form"];

@@ -7,12 +7,14 @@ import { DrawLamp } from "./draw-lamp.tsx";
 import { DrawStands } from "./draw-stands.tsx";
 import { DrawTimer } from "./draw-timer.tsx";
 import { DrawWindow } from "./draw-window.tsx";
+import { useLightWords } from "./light-words.ts";
 import { useLight } from "./use-light.ts";
 
 /** Window, lamp, timer or place of a spot said anew: filled with what stands, and drawn as it is typed. */
 export function DrawScreen() {
   const { bench: id = "", what = "", which } = useParams<{ bench: string; what: string; which?: string }>();
-  const { light: words, shell } = useWords();
+  const words = useLightWords();
+  const { shell } = useWords();
   const { page, refused, error } = useLight({ bench: id });
   const bench = page?.benches.find((one) => one.bench === id);
   if (!page || !bench)

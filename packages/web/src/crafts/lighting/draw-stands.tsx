@@ -1,8 +1,8 @@
 import type { BenchLight, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
-import { useWords } from "../../words/words.ts";
 import { DrawForm } from "./draw-form.tsx";
+import { useLightWords } from "./light-words.ts";
 import { Plan } from "./plan.tsx";
 import { SideView } from "./side-view.tsx";
 
@@ -13,7 +13,7 @@ interface DrawStandsProps {
 
 /** Where a spot lies: along the bench and from the glass, seen from above and from the side as it is typed. */
 export function DrawStands({ bench, spot }: DrawStandsProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const [data, setData] = useState<FormData>(() =>
     spot.placeOrigin === "measured" ? { along_m: spot.along_m, fromGlass_m: spot.fromGlass_m } : {},
   );

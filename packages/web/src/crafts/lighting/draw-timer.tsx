@@ -9,8 +9,8 @@ import pages from "../../pages/pages.module.css";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
-import { useWords } from "../../words/words.ts";
 import { Cares } from "./cares.tsx";
+import { useLightWords } from "./light-words.ts";
 import { clockOf, hourOf, timerData } from "./timer-typed.ts";
 
 interface DrawTimerProps {
@@ -20,7 +20,7 @@ interface DrawTimerProps {
 
 /** The timer as it is set: on and off on the clock, or off altogether. */
 export function DrawTimer({ page, bench }: DrawTimerProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const engine = useEngine();
   const [, go] = useLocation();
   const { timer, advice } = bench;

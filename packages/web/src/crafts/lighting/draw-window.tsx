@@ -4,9 +4,9 @@ import { useLocation } from "wouter";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
 import { Compass } from "../../pages/first-run/compass.tsx";
 import { Key, KeyRow } from "../../parts/key.tsx";
-import { useWords } from "../../words/words.ts";
 import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
+import { useLightWords } from "./light-words.ts";
 import { SideView } from "./side-view.tsx";
 import { Unsure } from "./unsure.tsx";
 
@@ -21,7 +21,7 @@ const LIKE_MOST = { width_m: 1.2, height_m: 1.4, sill_m: 0, opposite_deg: 12, re
 
 /** The window of a bench: which way it faces, its glass, what hides the sky. */
 export function DrawWindow({ page, bench, window_n }: DrawWindowProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const [, go] = useLocation();
   const stands = bench.windows.find((one) => one.window_n === window_n);
   const [data, setData] = useState<FormData>(() => dataOf(stands, window_n));

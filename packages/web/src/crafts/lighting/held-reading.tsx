@@ -3,6 +3,7 @@ import type { Draft } from "@sillwood/bench/round";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 
 interface HeldReadingProps {
   readonly where: string;
@@ -15,7 +16,8 @@ interface HeldReadingProps {
 
 /** A reading that can't be true, or hardly: held, not lost, not used, with its ways out. */
 export function HeldReading({ where, check, onAgain, onAnswer, onRight }: HeldReadingProps) {
-  const { light: words, weigh } = useWords();
+  const words = useLightWords();
+  const { weigh } = useWords();
   return (
     <Frame
       where={where}

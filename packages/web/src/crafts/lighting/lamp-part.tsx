@@ -6,9 +6,9 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
 import { Cares } from "./cares.tsx";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 
 interface LampPartProps {
   readonly bench: BenchLight;
@@ -18,7 +18,7 @@ interface LampPartProps {
 
 /** What the lamps of a bench do and should do: cautions first, then the clock, what it costs, and what to do when they are out. */
 export function LampPart({ bench, cautions, onWorking }: LampPartProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const engine = useEngine();
   const [, go] = useLocation();

@@ -12,11 +12,11 @@ import { Frame } from "../../shell/frame.tsx";
 import { useKeys } from "../../shell/keyboard.ts";
 import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
-import { useWords } from "../../words/words.ts";
 import { BenchBrief } from "./bench-brief.tsx";
 import { BenchDetail } from "./bench-detail.tsx";
 import { BetterSeats } from "./better-seats.tsx";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 import { MonthChooser } from "./month-chooser.tsx";
 import { movesTo } from "./moves-to.ts";
 import { nextSpot } from "./next-spot.ts";
@@ -26,7 +26,7 @@ import { useLight } from "./use-light.ts";
 /** Screen 3: benches from above with their light as height lines; when it stops being enough, and what to do. */
 export function LightScreen() {
   const { bench: id } = useParams<{ bench?: string }>();
-  const { light: words } = useWords();
+  const words = useLightWords();
   const [, go] = useLocation();
   const [month, setMonth] = useState<number>();
   const { value: house } = useAsk("benches", {});
@@ -85,7 +85,7 @@ interface LightProps {
 }
 
 function Light({ page, id, month, onMonth }: LightProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const engine = useEngine();
   const [, go] = useLocation();
   const slip = useSlip();
@@ -193,7 +193,7 @@ function Light({ page, id, month, onMonth }: LightProps) {
 
 /** What is advised for the lamp is one key; where nothing is to be changed it leads to the timer itself. */
 function SetLamp({ bench }: { readonly bench: BenchLight }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const engine = useEngine();
   const [, go] = useLocation();
   const { advice } = bench;

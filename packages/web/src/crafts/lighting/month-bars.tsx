@@ -2,7 +2,7 @@ import type { MonthBar, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 import styles from "./month-bars.module.css";
 import { glance } from "./plan.tsx";
 
@@ -15,7 +15,7 @@ interface MonthBarsProps {
 
 /** A spot's year: pale from dull to sunny days, the notch the middle, the need as a line over it. Its table is one tap away. */
 export function MonthBars({ spot, month, now }: MonthBarsProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const [isTable, setTable] = useState(false);
   const { year } = spot;
@@ -54,7 +54,7 @@ function Bars({
   readonly now: number;
   readonly sentence: string;
 }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const top = topOf(year);
   const y = (value: number) => TALL - (Math.min(value, top) / top) * TALL;
@@ -165,7 +165,7 @@ function Table({
   readonly year: readonly MonthBar[];
   readonly said: (value: number) => string;
 }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   return (
     <table className={styles["table"]}>
       <thead>

@@ -1,6 +1,6 @@
 import { Key, KeyRow } from "../../parts/key.tsx";
-import { useWords } from "../../words/words.ts";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 
 interface MonthChooserProps {
   readonly month: number;
@@ -12,7 +12,7 @@ interface MonthChooserProps {
 
 /** < January > [all] */
 export function MonthChooser({ month, said, onMonth, all }: MonthChooserProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const by = (months: number) => onMonth(((month - 1 + months + 12) % 12) + 1);
   return (
     <KeyRow label={words.month} inOrder>

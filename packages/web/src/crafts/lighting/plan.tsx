@@ -1,7 +1,7 @@
 import type { BenchLight, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
 import { HeightLines } from "./height-lines.tsx";
+import { useLightWords } from "./light-words.ts";
 import styles from "./plan.module.css";
 import { planSheets } from "./plan-sheets.ts";
 import { useSize } from "./use-size.ts";
@@ -26,7 +26,7 @@ export const glance = (value: number): number => (value < 3 ? 1 : 0);
 
 /** The bench from above in standing order, with the window edge and its light as height lines; one row a shelf, cut where it must be. */
 export function Plan({ bench, chosen, moving, onPress, isFirst }: PlanProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const [box, size] = useSize<HTMLDivElement>();
   const rows_n = new Set(bench.spots.map(({ fromGlass_m }) => Math.round(fromGlass_m / 0.12))).size;
   const { near_m, far_m } = bench.plan;

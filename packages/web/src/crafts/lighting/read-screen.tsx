@@ -13,9 +13,9 @@ import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay, useSettings } from "../../shell/say.ts";
 import { typeOn } from "../../shell/weigh/weight-typed.ts";
-import { useWords } from "../../words/words.ts";
 import { HeldReading } from "./held-reading.tsx";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 import {
   isPossible,
   lampData,
@@ -31,7 +31,7 @@ import { CRAFT, useLight } from "./use-light.ts";
 /** TAKE A READING: at the leaf, then outdoors; or under the lamp. Our own pad, no field, no system keyboard. */
 export function ReadScreen() {
   const { bench: id = "", spot: spotId = "" } = useParams<{ bench: string; spot: string }>();
-  const { light: words } = useWords();
+  const words = useLightWords();
   const { page, refused, error } = useLight({ bench: id });
   const bench = page?.benches.find((one) => one.bench === id);
   const spot = bench?.spots.find((one) => one.spot === spotId) ?? bench?.spots[0];
@@ -47,7 +47,7 @@ export function ReadScreen() {
 }
 
 function Reading({ bench, spot }: { readonly bench: BenchLight; readonly spot: SpotLit }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const { units } = useSettings();
   const engine = useEngine();
   const say = useSay();
@@ -236,7 +236,7 @@ function Reading({ bench, spot }: { readonly bench: BenchLight; readonly spot: S
 
 /** The reading is of one spot; another is one choice away. */
 function OtherSpots({ bench, spot }: { readonly bench: BenchLight; readonly spot: SpotLit }) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const [, go] = useLocation();
   return (
     <Choices

@@ -5,6 +5,7 @@ import { Frame } from "../../shell/frame.tsx";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 import { glance, Plan } from "./plan.tsx";
 import styles from "./shelf-edge.module.css";
 import { useLight } from "./use-light.ts";
@@ -12,7 +13,8 @@ import { useLight } from "./use-light.ts";
 /** The plan with its numbers on paper, to stand at the shelf edge. */
 export function ShelfEdge() {
   const { bench: id = "" } = useParams<{ bench: string }>();
-  const { light: words, print } = useWords();
+  const words = useLightWords();
+  const { print } = useWords();
   const say = useSay();
   const [, go] = useLocation();
   const { page, refused, error } = useLight({ bench: id });

@@ -1,6 +1,6 @@
 import type { BenchLight, SpotLit, WindowDrawn } from "@sillwood/bench/crafts/lighting";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
+import { useLightWords } from "./light-words.ts";
 import styles from "./side-view.module.css";
 
 interface SideViewProps {
@@ -24,7 +24,7 @@ const PANES: Readonly<Record<WindowDrawn["glazing"], number>> = {
 
 /** The window cut open: pane, what stands opposite, the distance to the leaves, and the lamp over them. */
 export function SideView({ bench, spot }: SideViewProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const [pane] = bench.windows;
   const [lamp] = bench.lamps;

@@ -2,8 +2,8 @@ import type { SpotLit } from "@sillwood/bench/crafts/lighting";
 import type { Working } from "@sillwood/bench/working";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 import { glance } from "./plan.tsx";
 
 interface SpotSaidProps {
@@ -13,7 +13,7 @@ interface SpotSaidProps {
 
 /** One spot in words: what it gets, what is wanted there, when that stops being enough; each number opens its working. */
 export function SpotSaid({ spot, onWorking }: SpotSaidProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const said = (value: number) => say.number(value, glance(value));
   const { light, need, short } = spot;

@@ -1,8 +1,8 @@
 import type { UnsureWindow } from "@sillwood/bench/crafts/lighting";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { useSay } from "../../shell/say.ts";
-import { useWords } from "../../words/words.ts";
 import styles from "./light.module.css";
+import { useLightWords } from "./light-words.ts";
 import { glance } from "./plan.tsx";
 
 interface UnsureProps {
@@ -15,7 +15,7 @@ const roughly = (light_lux: number) => Number(light_lux.toPrecision(2));
 
 /** Nobody knows which way the window faces: the two cases on one scale, and the one reading that tells them apart. */
 export function Unsure({ unsure, onRead }: UnsureProps) {
-  const { light: words } = useWords();
+  const words = useLightWords();
   const say = useSay();
   const top = Math.max(...unsure.cases.map(({ sunny_mol_m2_d }) => sunny_mol_m2_d), 0.1) * 1.05;
   const said = (value: number) => say.number(value, glance(value));

@@ -1,6 +1,6 @@
-import type { Words } from "../words.ts";
+import type { light as english } from "../en/light.ts";
 
-export const light: Words["light"] = {
+export const light: typeof english = {
   title: "Bänke & Licht",
   all: "alle",
   allBenches: "Alle Bänke",

@@ -2,7 +2,6 @@ import { away, benches, desk, supplies } from "./desks.ts";
 import { fields } from "./fields.ts";
 import { first, print } from "./first.ts";
 import { firstRun } from "./first-run.ts";
-import { light } from "./light.ts";
 import { log, take, write } from "./log.ts";
 import { number, plant, working } from "./plant.ts";
 import { list, plants } from "./plants.ts";
@@ -36,7 +35,6 @@ export const en = {
   reckoner,
   desk,
   benches,
-  light,
   away,
   supplies,
   settings,
