@@ -169,11 +169,13 @@ export function plantRunner(stage: Stage): Runner {
     const facts = foldFacts(reached?.facts ?? unmetPlant(plant, entry.at_ms), entry);
     const at_ms = Math.max(entry.at_ms, reached?.at_ms ?? entry.at_ms);
     const before = reached?.slices ?? begun(facts, at_ms);
-    let found: PlantState["problems"] | undefined;
-    const problem = (message: string) => {
-      found = [...(found ?? []), { entry: entry.id, message }];
-    };
-    const effects = effectsOf(kind, entry, problem);
+    let problems = reached?.problems ?? NO_PROBLEMS;
+    let effects: readonly Effect[] = NO_EFFECTS;
+    try {
+      effects = kind.effects(entry.data, entry);
+    } catch (error) {
+      problems = withProblem(problems, entry, `${entry.kind} could not be read`, error);
+    }
     const now = new Moment(facts, before, at_ms);
     const slices: unknown[] = new Array(crafts.length);
     const what: Happening = { entry: entry.id, at_ms, by: entry.by, effects };
@@ -181,18 +183,13 @@ export function plantRunner(stage: Stage): Runner {
     for (let i = 0; i < crafts.length; i++) {
       const craft = crafts[i] as AnyCraft;
       try {
-        slices[i] = craft.fold(
-          before[i],
-          i === owner ? { ...what, own: { kind: entry.kind, data: entry.data as Json } } : what,
-          now,
-        );
+        slices[i] = craft.fold(before[i], i === owner ? asOwn(what, entry) : what, now);
       } catch (error) {
-        problem(`${craft.name} could not take this entry: ${(error as Error).message}`);
+        problems = withProblem(problems, entry, `${craft.name} could not take this entry`, error);
         slices[i] = before[i];
       }
     }
-    const problems = reached?.problems ?? [];
-    return { at_ms, facts, slices, problems: found ? [...problems, ...found] : problems };
+    return { at_ms, facts, slices, problems };
   }
 
   /** Slices of a plant that enters the book: no craft has a reading to offer yet. */
@@ -219,14 +216,23 @@ export function plantRunner(stage: Stage): Runner {
   return { happen, advance, sight: ({ facts, slices, at_ms }) => plain(new Moment(facts, slices, at_ms)) };
 }
 
-function effectsOf(kind: AnyEntryKind, entry: Entry, problem: (message: string) => void): readonly Effect[] {
-  try {
-    return kind.effects(entry.data, entry);
-  } catch (error) {
-    problem(`${entry.kind} could not be read: ${(error as Error).message}`);
-    return [];
-  }
-}
+const NO_PROBLEMS: PlantState["problems"] = [];
+const NO_EFFECTS: readonly Effect[] = [];
+
+const asOwn = ({ entry, at_ms, by, effects }: Happening, { kind, data }: Entry): Happening => ({
+  entry,
+  at_ms,
+  by,
+  effects,
+  own: { kind, data: data as Json },
+});
+
+const withProblem = (
+  problems: PlantState["problems"],
+  { id }: Entry,
+  what: string,
+  error: unknown,
+): PlantState["problems"] => [...problems, { entry: id, message: `${what}: ${(error as Error).message}` }];
 
 type Reader = (at: Sight & { readonly slices: readonly unknown[] }) => Reading;
 

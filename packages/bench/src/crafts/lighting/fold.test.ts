@@ -1,12 +1,12 @@
 import fc from "fast-check";
 import { describe, expect, it } from "vitest";
 import { lightFold } from "./fold.ts";
-import type { LightSlice } from "./slice.ts";
-import { asymmetry_frac } from "./slice.ts";
+import { type LightKept, lightOf } from "./kept.ts";
+import { asymmetry_frac, type LightSlice } from "./slice.ts";
 import { LED_BAR, type LightHouse, lightHouse, SOUTH } from "./test-kit.ts";
 
 const sliceAt = (house: LightHouse, day_d: number): LightSlice =>
-  house.desk(day_d).view(house.ledger.plants()[0] as never)?.state.slices[1] as LightSlice;
+  lightOf(house.desk(day_d).view(house.ledger.plants()[0] as never)?.state.slices[1] as LightKept);
 
 const sill = () => {
   const house = lightHouse();
@@ -72,7 +72,7 @@ describe("the slice of a plant", () => {
     const view = desk.view(plant);
     if (!view) throw new Error("no view");
     const broken = lightFold(
-      view.state.slices[1] as LightSlice,
+      view.state.slices[1] as LightKept,
       {
         entry: "e" as never,
         at_ms: 1,
@@ -82,8 +82,8 @@ describe("the slice of a plant", () => {
       },
       view.outwards[1] as never,
     );
-    expect(broken.lean).toBeUndefined();
-    expect(broken.problems).toHaveLength(1);
+    expect(broken.known.lean).toBeUndefined();
+    expect(broken.known.problems).toHaveLength(1);
   });
 });
 

@@ -1,11 +1,24 @@
 import type { Happening, Sight } from "../craft.ts";
+import { kept, type LightKept, lightOf } from "./kept.ts";
 import { LEANING, type Leaning } from "./kinds.ts";
 import { type LightSlice, withReadings } from "./slice.ts";
 
 const PROBLEMS_n = 5;
 
 /** What one entry does to the slice. Total: what makes no sense becomes a problem of the slice. */
-export function lightFold(slice: LightSlice, happening: Happening, sight: Sight): LightSlice {
+export const lightFold = (slice: LightKept, happening: Happening, sight: Sight): LightKept =>
+  concerns(happening) ? kept(folded(lightOf(slice), happening, sight)) : slice;
+
+/** Most entries are water and walks: they leave light as it is. */
+function concerns({ effects, own }: Happening): boolean {
+  if (own) return true;
+  for (const { effect } of effects)
+    if (effect === "turned" || effect === "moved" || effect === "leaf area" || effect === "pot changed")
+      return true;
+  return false;
+}
+
+function folded(slice: LightSlice, happening: Happening, sight: Sight): LightSlice {
   const { at_ms } = happening;
   let next = slice;
   for (const effect of happening.effects) {

@@ -4,12 +4,13 @@ import { lightIntegrate, lightRates } from "./advance.ts";
 import { lightAsks } from "./asks.ts";
 import { lightingAssumptions } from "./assumptions.ts";
 import { lightFold } from "./fold.ts";
+import { kept, type LightKept, lightOf, membersByName, worldByName } from "./kept.ts";
 import { lightingKinds } from "./kinds.ts";
 import { lightOffers } from "./offers.ts";
 import { lightOutlook } from "./outlook.ts";
 import { lightPage } from "./page.ts";
 import { lightLooks, lightSigns } from "./signs.ts";
-import { type LightSlice, startSlice } from "./slice.ts";
+import { startSlice } from "./slice.ts";
 import { benchTurns, CRAFT } from "./turn.ts";
 
 export type * from "./page-shape.ts";
@@ -19,16 +20,16 @@ export const lighting = {
   name: CRAFT,
   kinds: lightingKinds,
   assumptions: lightingAssumptions,
-  start: (_plant, sight) => startSlice(sight),
+  start: (_plant, sight) => kept(startSlice(sight)),
   fold: lightFold,
   rates: lightRates,
   integrate: lightIntegrate,
   offers: lightOffers,
   limits: () => [],
-  pool: benchTurns,
-  outlook: lightOutlook,
+  pool: (members) => benchTurns(membersByName(members)),
+  outlook: (slice, sight) => lightOutlook(lightOf(slice), sight),
   looks: lightLooks,
-  signs: lightSigns,
-  asks: lightAsks,
-  page: lightPage,
-} as const satisfies Craft<LightSlice, AirDay>;
+  signs: (slice, sight, seen) => lightSigns(lightOf(slice), sight, seen),
+  asks: (world) => lightAsks(worldByName(world)),
+  page: (world, ask) => lightPage(worldByName(world), ask),
+} as const satisfies Craft<LightKept, AirDay>;

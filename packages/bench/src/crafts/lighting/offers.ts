@@ -1,6 +1,6 @@
 import type { Reading } from "../../working/reading.ts";
 import { weakest } from "../../working/working.ts";
-import type { LightSlice } from "./slice.ts";
+import type { LightKept } from "./kept.ts";
 
 /** Readings that the other crafts may use. */
 export const lightOffers = {
@@ -8,13 +8,14 @@ export const lightOffers = {
    * Mean of a week. Light from all around on leaves at all angles holds the window's side already: no other factor for the
    * one-sided crown belongs on it.
    */
-  lightCaught_mol_d: (slice: LightSlice): Reading => {
-    const value = slice.around_mol_m2_d * slice.catching_m2;
-    const leafSd_frac = slice.catching_m2 > 0 ? slice.catchingSd_m2 / slice.catching_m2 : 1;
+  lightCaught_mol_d: ({ known, now }: LightKept): Reading => {
+    const { catching_m2, catchingSd_m2, lightOrigin, leafOrigin } = known;
+    const value = now[9] * catching_m2;
+    const leafSd_frac = catching_m2 > 0 ? catchingSd_m2 / catching_m2 : 1;
     return {
       value,
-      sd: value * Math.hypot(slice.lightSd_frac, leafSd_frac),
-      origin: weakest([slice.lightOrigin, slice.leafOrigin]),
+      sd: value * Math.hypot(now[12], leafSd_frac),
+      origin: weakest([lightOrigin, leafOrigin]),
       from: "light of about a week from all around, on its leaves, their own shade taken off",
     };
   },

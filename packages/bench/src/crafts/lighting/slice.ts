@@ -5,7 +5,7 @@ import type { Origin } from "../../working/working.ts";
 import type { Sight } from "../craft.ts";
 import { leastNeed_mol_m2_d } from "./need.ts";
 
-/** Everything the craft keeps of one plant: small and flat, since it is made anew at every midnight of every plant. */
+/** Everything the craft keeps of one plant, by name; `kept.ts` holds the form in which it is stepped and stored. */
 export interface LightSlice {
   readonly at_ms: number;
   /** Clockwise since it was brought in, 0 to 360: a direction on the plant lies at its azimuth then plus this now. */
@@ -95,8 +95,16 @@ export function startSlice(sight: Sight): LightSlice {
   );
 }
 
-/** What other crafts say of the plant, looked up again: stage, leaves; and how wide its crown is taken. */
-export function withReadings(slice: LightSlice, sight: Sight): LightSlice {
+/** The slice with what other crafts say of the plant looked up again. */
+export const withReadings = (slice: LightSlice, sight: Sight): LightSlice => ({
+  ...slice,
+  ...readingsOf(sight),
+});
+
+/** What other crafts say of the plant: stage, leaves; and how wide its crown is taken. */
+export function readingsOf(
+  sight: Sight,
+): Pick<LightSlice, "catching_m2" | "catchingSd_m2" | "leafOrigin" | "need_mol_m2_d" | "readAt_ms"> {
   const leaves = sight.read("leafArea_m2");
   const rim_m = rimDiameter_cm(sight.plant.pot ?? USUAL_POT) / 100;
   const crownArea_m2 = Math.max(0.0001, (Math.PI / 4) * (rim_m * sight.assumed("crownPerRim")) ** 2);
@@ -106,10 +114,8 @@ export function withReadings(slice: LightSlice, sight: Sight): LightSlice {
       leafArea_m2: Math.max(0, Math.min(20, leafArea_m2)),
       crownArea_m2: Math.min(20, crownArea_m2),
     });
-  const catching_m2 = catchingOf(leaves.value);
   return {
-    ...slice,
-    catching_m2,
+    catching_m2: catchingOf(leaves.value),
     catchingSd_m2: (catchingOf(leaves.value + leaves.sd) - catchingOf(leaves.value - leaves.sd)) / 2,
     leafOrigin: leaves.origin,
     need_mol_m2_d: leastNeed_mol_m2_d(sight),
