@@ -3,11 +3,11 @@ import { choice, count, quantity } from "../../book/fields.ts";
 import type { EntryKind } from "../../book/kinds.ts";
 import { lightSentences } from "./sentences.ts";
 
-export const GLAZINGS = ["single", "double", "triple", "double low-e", "triple low-e"] as const;
-export const VEILS = ["none", "dusty", "insect screen", "net curtain"] as const;
-export const LAMP_FORMS = ["point", "disc", "rectangle", "strip"] as const;
+const GLAZINGS = ["single", "double", "triple", "double low-e", "triple low-e"] as const;
+const VEILS = ["none", "dusty", "insect screen", "net curtain"] as const;
+const LAMP_FORMS = ["point", "disc", "rectangle", "strip"] as const;
 /** Light sources by how many lux one µmol of theirs makes; "red and blue" has no safe number, so lux is refused for it. */
-export const LAMP_SOURCES = [
+const LAMP_SOURCES = [
   "white LED",
   "fluorescent",
   "metal halide",

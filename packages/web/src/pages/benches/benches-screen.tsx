@@ -8,7 +8,7 @@ import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "../pages.module.css";
 
-/** Screen 3 as far as it is built: the benches with the air and light they are reckoned with, one row a shelf. */
+/** The benches with the air and light they are reckoned with, one row a shelf; their light as a map is the craft's own page. */
 export function Benches() {
   const { benches: words } = useWords();
   const { value: seen, error } = useAsk("benches", {});

@@ -16,7 +16,7 @@ export const desk = {
   toTheRound: "TO THE ROUND",
 };
 
-/** Screen 3, as far as it is built: benches, their air and the light written for them. */
+/** Benches, their air and the light written for them. */
 export const benches = {
   title: "Benches",
   empty: "No bench yet. A windowsill is a bench.",
