@@ -1,6 +1,15 @@
 import { saturationVapourPressure_kPa } from "@sillwood/science/air";
 import type { AirAt, AirDay, AirSource, Daylight, WeatherDay } from "./ahead.ts";
-import { type SkyDay, type SpotLight, skyDay, spotLight } from "./light/daylight.ts";
+import type { AirData } from "./kinds.ts";
+import {
+  type LightSources,
+  lightInstants_ms,
+  lightSources,
+  type SkyDay,
+  type SpotLight,
+  skyDay,
+  spotLight,
+} from "./light/daylight.ts";
 import { isOut } from "./light/windows.ts";
 import { type Bench, inForceAt, type Places } from "./places.ts";
 import type { Records } from "./records.ts";
@@ -36,6 +45,7 @@ export function airDays(places: Places, records: Records, calendar: Calendar): A
     }
     return sky;
   };
+  const sourcesOf = sourcesBetween(places);
   const apart = lightApart(places);
   const placeOf = (spot: string) => (apart.has(spot) ? spot : (places.benchOfSpot.get(spot) ?? ""));
   return (spot = "", date) => {
@@ -47,10 +57,32 @@ export function airDays(places: Places, records: Records, calendar: Calendar): A
     }
     let day = days.get(date);
     if (!day) {
-      day = airDay(places, records, calendar, skyOf, spot, place, date);
+      day = airDay(places, records, calendar, skyOf, sourcesOf, spot, place, date);
       days.set(date, day);
     }
     return day;
+  };
+}
+
+type SourcesOf = (place: string, bench: Bench | undefined, spot: string, at_ms: number) => LightSources;
+
+/** Sources of light by place, worked out once between two instants at which something was written of it. */
+function sourcesBetween(places: Places): SourcesOf {
+  const known = new Map<
+    string,
+    { readonly instants_ms: readonly number[]; readonly sources: LightSources[] }
+  >();
+  return (place, bench, spot, at_ms) => {
+    let ofPlace = known.get(place);
+    if (!ofPlace) {
+      ofPlace = { instants_ms: lightInstants_ms(places, bench, spot), sources: [] };
+      known.set(place, ofPlace);
+    }
+    const { instants_ms, sources } = ofPlace;
+    let passed = instants_ms.length;
+    while (passed > 0 && (instants_ms[passed - 1] as number) > at_ms) passed--;
+    sources[passed] ??= lightSources(places, bench, spot, at_ms);
+    return sources[passed] as LightSources;
   };
 }
 
@@ -71,6 +103,7 @@ function airDay(
   records: Records,
   calendar: Calendar,
   skyOf: (date: string, from_ms: number) => SkyDay,
+  sourcesOf: SourcesOf,
   spot: string,
   place: string,
   date: string,
@@ -90,7 +123,14 @@ function airDay(
   const sky = skyOf(date, from_ms);
   return bench?.outdoors
     ? outdoorDay(base, places, records, bench, sky)
-    : indoorDay(base, places, records, bench, spot, sky);
+    : indoorDay(
+        base,
+        places,
+        records,
+        bench,
+        sourcesOf(place, bench, place === "" ? "" : spot, to_ms - 1),
+        sky,
+      );
 }
 
 type Base = Pick<
@@ -103,12 +143,12 @@ function indoorDay(
   places: Places,
   records: Records,
   bench: Bench | undefined,
-  spot: string,
+  sources: LightSources,
   sky: SkyDay,
 ): AirDay {
-  const light = spotLight(places, bench, base.place === "" ? "" : spot, sky, base.to_ms - 1);
+  const light = spotLight(sources, bench, sky, places.site);
   const said = bench && inForceAt(places.air.get(bench.id), base.to_ms);
-  const room = unheated({ ...USUAL_ROOM, ...definedOnly(said?.data) }, base, places, records, bench);
+  const room = unheated(roomOf(said?.data), base, places, records, bench);
   const logged = bench && records.logged(bench.id, base.date);
   const parts = litParts(base, light, sky);
   const spells = logged
@@ -255,5 +295,10 @@ function humidityFromMinimum_frac({ tMax_C, tMin_C }: WeatherDay): number {
   return Math.max(0.2, Math.min(1, vapour_kPa / saturationVapourPressure_kPa((tMax_C + tMin_C) / 2)));
 }
 
-const definedOnly = <T extends object>(data: T | undefined): Partial<Room> =>
-  Object.fromEntries(Object.entries(data ?? {}).filter(([, value]) => value !== undefined));
+/** The usual room, but for what somebody wrote of it. */
+const roomOf = (said: AirData | undefined): Room => ({
+  dayAir_C: said?.dayAir_C ?? USUAL_ROOM.dayAir_C,
+  nightAir_C: said?.nightAir_C ?? USUAL_ROOM.nightAir_C,
+  humidity_frac: said?.humidity_frac ?? USUAL_ROOM.humidity_frac,
+  wind_m_s: said?.wind_m_s ?? USUAL_ROOM.wind_m_s,
+});

@@ -71,21 +71,56 @@ export function skyDay(
   };
 }
 
+/** What gives a spot its light, whatever the sky: it changes with what is written of the place, not with the date. */
+export interface LightSources {
+  readonly typed: LitData | undefined;
+  readonly panes: readonly Pane[];
+  readonly lamp: LampLight | undefined;
+  readonly calibration: Calibration | undefined;
+}
+
+const NO_SOURCES: LightSources = { typed: undefined, panes: [], lamp: undefined, calibration: undefined };
+
 /** @param at_ms the instant at which windows, lamps and readings must be in force: the end of the day */
-export function spotLight(
+export function lightSources(
   places: Places,
   bench: Bench | undefined,
   spot: string,
-  sky: SkyDay,
   at_ms: number,
-): SpotLight {
+): LightSources {
   const typed = typedLight(places, bench, spot, at_ms);
-  if (typed) return typedAs(typed.data, bench, sky);
-  const panes = bench ? panesOf(places, bench, spot, at_ms) : [];
-  const lamp = bench && lampLight(places, bench, spot, at_ms);
-  if (!bench || (panes.length === 0 && !lamp)) return unknownLight(sky);
+  if (typed) return { ...NO_SOURCES, typed: typed.data };
+  if (!bench) return NO_SOURCES;
+  const panes = panesOf(places, bench, spot, at_ms);
+  const lamp = lampLight(places, bench, spot, at_ms);
   const calibration = calibrationOf(places, bench, spot, panes, at_ms);
-  const window = throughPanes(panes, calibration.ratio_frac, sky, places.site);
+  return { typed: undefined, panes, lamp, calibration };
+}
+
+/** Instants from which on `lightSources` of a spot may be others, ascending: something was written of it, its bench or a neighbour. */
+export function lightInstants_ms(
+  { lit, light }: Places,
+  bench: Bench | undefined,
+  spot: string,
+): readonly number[] {
+  const ids = new Set([spot, ...(bench ? [bench.id, ...bench.spots.map(({ id }) => id)] : [])]);
+  const { windows, stands, lamps, lampHours, outages, pairs, underLamps } = light;
+  const instants_ms = new Set<number>();
+  for (const said of [lit, windows, stands, lamps, lampHours, outages, pairs, underLamps])
+    for (const id of ids) for (const { at_ms } of said.get(id) ?? []) instants_ms.add(at_ms);
+  return [...instants_ms].sort((a, b) => a - b);
+}
+
+export function spotLight(
+  sources: LightSources,
+  bench: Bench | undefined,
+  sky: SkyDay,
+  site: Site,
+): SpotLight {
+  const { typed, panes, lamp, calibration } = sources;
+  if (typed) return typedAs(typed, bench, sky);
+  if (!bench || !calibration || (panes.length === 0 && !lamp)) return unknownLight(sky);
+  const window = throughPanes(panes, calibration.ratio_frac, sky, site);
   const lamp_mol_m2_d = lamp ? (lamp.ppfd_umol_m2_s * lamp.hours_h * SECONDS_PER_h) / UMOL_PER_MOL : 0;
   const all_mol_m2_d = window.level_mol_m2_d + lamp_mol_m2_d;
   // Of one geometry: what is wrong with the light of the sky is mostly wrong with the beam, too.

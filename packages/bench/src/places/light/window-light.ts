@@ -42,11 +42,22 @@ const SPHERE = 2;
 const PLANES_n = (windowDay_n - 1) / 2;
 
 const tables = new Map<string, WindowTable>();
+/** A spot asks with the same list of panes day after day. */
+const tablesOf = new WeakMap<readonly Pane[], WindowTable>();
 
 function tableOf(panes: readonly Pane[]): WindowTable {
-  const key = JSON.stringify(panes);
-  const known = tables.get(key);
-  if (known) return known;
+  let table = tablesOf.get(panes);
+  if (!table) {
+    const key = JSON.stringify(panes);
+    table = tables.get(key) ?? newTable(panes);
+    if (tables.size >= TABLES_MAX_n && !tables.has(key)) tables.clear();
+    tables.set(key, table);
+    tablesOf.set(panes, table);
+  }
+  return table;
+}
+
+function newTable(panes: readonly Pane[]): WindowTable {
   const views = panes.map((pane) =>
     paneView({
       facing_deg: pane.faces_deg,
@@ -70,10 +81,7 @@ function tableOf(panes: readonly Pane[]): WindowTable {
     const { overcast, ground } = paneFactors(view);
     skyShare_frac += overcast.level_frac + ground.level_frac;
   }
-  const table = { views, skyShare_frac, rows: new Map<number, Float64Array>() };
-  if (tables.size >= TABLES_MAX_n) tables.clear();
-  tables.set(key, table);
-  return table;
+  return { views, skyShare_frac, rows: new Map<number, Float64Array>() };
 }
 
 /** What of an evenly grey sky's light outdoors reaches a level leaf, by geometry and glass alone. */
@@ -95,28 +103,21 @@ export function windowLight(
   while (above < CLEARNESSES.length - 1 && kt > (CLEARNESSES[above] as number)) above++;
   const [low, high] = [CLEARNESSES[above - 1] as number, CLEARNESSES[above] as number];
   const clearer_frac = Math.max(0, Math.min(1, (kt - low) / (high - low)));
-  const sum = [0, 0, 0, 0];
-  for (const [step, ofDay] of [
-    [before, 1 - later_frac],
-    [before + 1, later_frac],
-  ] as const)
-    for (const [clearness_n, ofSky] of [
-      [above - 1, 1 - clearer_frac],
-      [above, clearer_frac],
-    ] as const) {
-      const weight = ofDay * ofSky;
-      if (weight === 0) continue;
-      const row = rowOf(table, step, clearness_n, site.latitude_deg);
-      [LEVEL, PLANES_n + LEVEL, SPHERE, PLANES_n + SPHERE].forEach((at, i) => {
-        sum[i] = (sum[i] as number) + weight * (row[at] as number);
-      });
-    }
-  const [diffuse_mol_m2_d, direct_mol_m2_d, diffuseSphere, directSphere] = sum as [
-    number,
-    number,
-    number,
-    number,
-  ];
+  let diffuse_mol_m2_d = 0;
+  let direct_mol_m2_d = 0;
+  let diffuseSphere = 0;
+  let directSphere = 0;
+  for (let corner = 0; corner < 4; corner++) {
+    const isLater = corner >= 2;
+    const isClearer = corner % 2 === 1;
+    const weight = (isLater ? later_frac : 1 - later_frac) * (isClearer ? clearer_frac : 1 - clearer_frac);
+    if (weight === 0) continue;
+    const row = rowOf(table, isLater ? before + 1 : before, isClearer ? above : above - 1, site.latitude_deg);
+    diffuse_mol_m2_d += weight * (row[LEVEL] as number);
+    direct_mol_m2_d += weight * (row[PLANES_n + LEVEL] as number);
+    diffuseSphere += weight * (row[SPHERE] as number);
+    directSphere += weight * (row[PLANES_n + SPHERE] as number);
+  }
   return {
     diffuse_mol_m2_d,
     direct_mol_m2_d,
