@@ -26,8 +26,8 @@ export const OTHER_LOOKER: Looker = { otherEye_frac2: 2 * EYE_SD_frac ** 2 };
 /**
  * A soft look (F6): "looked dry", "light when lifted", yes or no.
  *
- * P(yes) = Φ((D - (a + o) W) / (s W)) with o the eye of those who tend the pot: what they call dry tells of the water,
- * of the capacity and of their eye, as far as each is in doubt. The first two moments of the sum are exact.
+ * P(yes) = Φ((D - (a + o) W) / (s W)) with o the eye of those who tend the pot: what they call dry tells of the water and of
+ * their eye, as far as each is in doubt; the capacity W is considered, not learned. The first two moments of the sum are exact.
  *
  * @param state 35 numbers
  * @param yes whether the person said yes
@@ -46,7 +46,9 @@ export function withLook(
 ): PotState {
   const capacity_g = state[CAPACITY] as number;
   const at_frac = meaning.at_frac + (state[EYE] as number);
-  const seen = { weights: [1, 0, 0, 0, 0, -at_frac, -capacity_g] };
+  // What somebody calls dry says how dry a pot is and what their eye is like. Of its size it says little, and hundreds of such
+  // looks together must not pretend to know it: the capacity's doubt counts, but a look does not move it.
+  const seen = { weights: [1, 0, 0, 0, 0, -at_frac, -capacity_g], considered: [CAPACITY] };
   const mean_g = (state[DEPLETION] as number) - at_frac * capacity_g - sinceUse_g;
   const spread_g = capacity_g * Math.sqrt(meaning.spread_frac ** 2 + looker.otherEye_frac2);
   return probed(state, seen, yes, mean_g, spread_g);

@@ -1,16 +1,18 @@
-import { chancePast, chancePastAmount, withBound, withSign } from "./pot-filter-look.ts";
+import { normalProbability } from "../chance/index.ts";
+import { chancePast, chancePastAmount, type LookMeaning, withBound, withSign } from "./pot-filter-look.ts";
 import {
   type Belief,
   CAPACITY,
   covarianceIndex,
   DEPLETION,
+  EYE,
   type PotState,
   STATES_n,
   setAnew,
   tidy,
   VARIANCE,
 } from "./pot-filter-state.ts";
-import { measured } from "./pot-filter-update.ts";
+import { expectedOf, measured } from "./pot-filter-update.ts";
 
 /** A watering as it was written. */
 export interface Pour {
@@ -41,7 +43,7 @@ export interface PourMeaning {
  */
 export const USUAL_POUR: PourMeaning = {
   drainedAt_frac: 0.02,
-  drainedSd_frac: 0.03,
+  drainedSd_frac: 0.08,
   hysteresis_frac: 0.1,
   hysteresisSd_frac: 0.08,
   bypassFrom_frac: 0.7,
@@ -57,14 +59,17 @@ export interface Poured {
   readonly putRight_g: number;
 }
 
-/** Volumes are read off a jug to about this share. @source air-water sheet F7 */
-const JUG_SD_frac = 0.08;
+/**
+ * Volumes are read off a jug to about this share: 0.08 in one pour (air-water sheet F7), and a hand that errs the same way in every
+ * pour, which many pours do not average out. @source our assumption for the latter
+ */
+const JUG_SD_frac = 0.15;
 const LEACHATE_SD_frac = 0.03;
 /**
  * "It ran out" says that no more was missing than was poured, give or take this share of the capacity; less sharply so
  * in a dry medium, past which water runs before it is full. @source our assumption
  */
-const RAN_OUT_SPREAD_frac = { moist: 0.1, dry: 0.35 };
+const RAN_OUT_SPREAD_frac = { moist: 0.2, dry: 0.35 };
 const SHARP_UP_TO_frac = 0.6;
 
 /**
@@ -148,9 +153,54 @@ function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): Po
   return measured(bounded, { weights: [1] }, USUAL_POUR_KEPT_frac * pour.volume_mL, sd_g).state;
 }
 
+/** Whether pots get water that nobody writes down, and when. */
+export interface UnwrittenHabit {
+  /** Chance that a dry pot is watered on a given day. */
+  readonly pourPerDay_frac: number;
+  /** Share of pours that nobody writes down. */
+  readonly unwritten_frac: number;
+  /** At what depletion half of those who tend it would water it, beside their eye. */
+  readonly dry: LookMeaning;
+}
+
+/** What a pot holds after a pour that nobody saw: most of its store, give or take. @source our assumption */
+const AFTER_UNWRITTEN = { mean_frac: 0.12, sd_frac: 0.12 };
+const UNLIKELY_frac = 0.004;
+const CANNOT_BE_DRY_frac = 0.4;
+
+/**
+ * One day without a word at a pot that should be dry: the longer it goes on, the likelier somebody watered it and did not write.
+ *
+ * h = chance that it would have been watered today; without a note either nobody did (1 − h) or somebody did and kept silent
+ * (u h): p = u h / (u h + 1 − h); both states are matched by one in mean and covariance
+ *
+ * @param state 35 numbers
+ * @param habit how likely a dry pot is watered on a day, and how likely that is written
+ * @returns state after the day
+ * @source Bayes' rule; shares our assumption
+ */
+export function withUnwrittenPour(state: PotState, habit: UnwrittenHabit): PotState {
+  const capacity_g = state[CAPACITY] as number;
+  const depletion_g = state[DEPLETION] as number;
+  if (!(depletion_g > CANNOT_BE_DRY_frac * capacity_g)) return state;
+  const at_frac = habit.dry.at_frac + (state[EYE] as number);
+  const expected = expectedOf(state, { weights: [1, 0, 0, 0, 0, -at_frac, -capacity_g] });
+  const spread_g = Math.hypot(Math.sqrt(expected.variance), habit.dry.spread_frac * capacity_g);
+  const wanted = normalProbability((depletion_g - at_frac * capacity_g) / Math.max(1e-6, spread_g));
+  const poured = habit.pourPerDay_frac * wanted;
+  const silent = habit.unwritten_frac * poured;
+  const silent_frac = silent / (silent + 1 - poured);
+  if (!(silent_frac > UNLIKELY_frac)) return state;
+  const wetted = setAnew(state, DEPLETION, {
+    mean: AFTER_UNWRITTEN.mean_frac * capacity_g,
+    sd: AFTER_UNWRITTEN.sd_frac * capacity_g,
+  });
+  return mixed(state, wetted, silent_frac);
+}
+
 /** Share of a usual pour that stays in the pot, and how far people differ in it. @source our assumption */
 const USUAL_POUR_KEPT_frac = 0.85;
-const USUAL_POUR_SD_frac = 0.3;
+const USUAL_POUR_SD_frac = 0.5;
 
 function ranOutBound(state: PotState, pour: Pour, dry_frac: number, capacity_g: number): PotState {
   const dryness = Math.min(1, Math.max(0, (dry_frac - SHARP_UP_TO_frac) / (1 - SHARP_UP_TO_frac)));

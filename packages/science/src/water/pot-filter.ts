@@ -50,6 +50,8 @@ export {
   type Pour,
   type Poured,
   type PourMeaning,
+  type UnwrittenHabit,
   USUAL_POUR,
   withPour,
+  withUnwrittenPour,
 } from "./pot-filter-watering.ts";

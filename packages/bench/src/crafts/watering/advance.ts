@@ -1,6 +1,7 @@
 import {
   CAPACITY,
   DEPLETION,
+  LEAF,
   meanOf,
   type PotNoise,
   type PotState,
@@ -12,6 +13,7 @@ import {
   surfaceWet_frac,
   VARIANCE,
   withLook,
+  withUnwrittenPour,
 } from "@sillwood/science/water";
 import type { AirDay } from "../../places/ahead.ts";
 import { leafWidth_m } from "../../plants/facts.ts";
@@ -49,11 +51,13 @@ export interface WaterRates {
 /** Share of the leaves' use that the top layer gives, for the drying of the surface. @source our assumption */
 export const TOP_ROOTS_frac = 0.25;
 const SURFACE_WANDER = 0.03;
-/** A learned factor fades to the model with this time: 2 · 0.6² / 0.06² days keeps the doubt at its prior. */
-const FADE_d = 200;
-const DRAINED_WANDER_frac = 0.002;
+/** A learned factor fades to the model with this time: 2 · 0.6² / 0.1² days keeps the doubt at its prior. */
+const FADE_d = 72;
+const DRAINED_WANDER_frac = 0.005;
 const DRAINED_FLOOR_g = 0.1;
 const CAPACITY_WANDER_frac = 0.002;
+/** How far a pot's own surprises may calm or stir the noise that is assumed of all. @source our assumption */
+const CALMEST_NOISE = 0.6;
 const LARGEST_NOISE = 2;
 const PAST_POINTS_n = 28;
 
@@ -77,7 +81,7 @@ function noiseOf({ surprise }: WaterSlice, settings: WaterSettings, airSd_frac: 
     noiseAsked.settings === settings
   )
     return lastNoise;
-  const inflation = Math.min(LARGEST_NOISE, Math.max(1, Math.sqrt(surprise)));
+  const inflation = Math.min(LARGEST_NOISE, Math.max(CALMEST_NOISE, Math.sqrt(surprise)));
   noiseAsked = { settings, surprise, airSd_frac };
   lastNoise = {
     day_frac:
@@ -148,17 +152,24 @@ export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step)
   const drier_mm =
     (next.surfaceUse_g + TOP_ROOTS_frac * next.leafUse_g - rates.rain_g) / (1000 * rates.rim_m2);
   const signs = fadingSigns(looked, step.to_ms);
+  const isDayOver = step.to_ms >= step.day.to_ms;
+  // Whoever has never written a pour may not write them at all: silence then says nothing.
+  const state =
+    isDayOver && looked.pours.length > 0
+      ? withUnwrittenPour(next.state, waterSettings(step).unwritten)
+      : next.state;
+  const putRight_g = (state[DEPLETION] as number) - (next.state[DEPLETION] as number);
   // Field by field: this runs at every midnight of every pot, and a spread of so many fields costs more than the filter.
   return {
     at_ms: step.to_ms,
-    state: next.state,
+    state,
     fresh: looked.fresh,
     prior: looked.prior,
     leafArea_m2: rates.leafArea_m2,
     trimmed: false,
     counted: false,
     surfaceLost_mm: Math.min(layer.totalEvaporable_mm, Math.max(0, looked.surfaceLost_mm + drier_mm)),
-    ledger: withStep(looked.ledger, next, rates.rain_g),
+    ledger: withStep(looked.ledger, next, rates.rain_g, putRight_g),
     surprise: looked.surprise,
     seen: looked.seen,
     weights: looked.weights,
@@ -175,19 +186,18 @@ export function waterIntegrate(slice: WaterSlice, rates: WaterRates, step: Step)
     droopingWet_ms: signs.droopingWet_ms,
     wilted_ms: signs.wilted_ms,
     problems: looked.problems,
-    past:
-      step.to_ms >= step.day.to_ms
-        ? lastFew(
-            looked.past,
-            pointOf(step.to_ms, next.state, looked.ledger.used_g + next.leafUse_g + next.surfaceUse_g),
-            PAST_POINTS_n,
-          )
-        : looked.past,
+    past: isDayOver
+      ? lastFew(
+          looked.past,
+          pointOf(step.to_ms, state, looked.ledger.used_g + next.leafUse_g + next.surfaceUse_g),
+          PAST_POINTS_n,
+        )
+      : looked.past,
     cycles: looked.cycles,
   };
 }
 
-function withStep(ledger: Ledger, step: PotStep, rain_g: number): Ledger {
+function withStep(ledger: Ledger, step: PotStep, rain_g: number, putRight_g: number): Ledger {
   return {
     startDepletion_g: ledger.startDepletion_g,
     poured_g: ledger.poured_g,
@@ -196,7 +206,7 @@ function withStep(ledger: Ledger, step: PotStep, rain_g: number): Ledger {
     leafUsed_g: ledger.leafUsed_g + step.leafUse_g,
     drained_g: ledger.drained_g + step.rainDrained_g,
     tipped_g: ledger.tipped_g,
-    putRight_g: ledger.putRight_g + step.putRight_g,
+    putRight_g: ledger.putRight_g + step.putRight_g + putRight_g,
   };
 }
 
@@ -229,6 +239,9 @@ const pointOf = (at_ms: number, state: PotState, used_g: number): PastPoint => (
  */
 const AREA_JUMP = { counted: 0.1, untold: 0.3 } as const;
 
+/** Of a demand that was weighed so much at least is the pot's own, however long ago. @source our assumption */
+const WEIGHED_frac = 0.6;
+
 /** What changed in the readings since the last step: a new pot, a better count of the leaves, a better known capacity. */
 function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSlice {
   if (slice.fresh) return begunAnew(slice, sight);
@@ -238,8 +251,9 @@ function withReadings(slice: WaterSlice, rates: Readings, sight: Sight): WaterSl
     const least = slice.counted ? AREA_JUMP.counted : AREA_JUMP.untold;
     if (!slice.trimmed && Math.abs(jump) > least) {
       // What was learned was the product of area and factor; a better count must not throw it away.
-      const learned = 1 - Math.min(1, (sdOf(slice.state, 1) / 0.6) ** 2);
-      next = believing(next, shifted(next.state, 1, learned * jump));
+      const certain = 1 - Math.min(1, (sdOf(slice.state, LEAF) / 0.6) ** 2);
+      const learned = slice.weights.some(({ used }) => used) ? Math.max(WEIGHED_frac, certain) : certain;
+      next = believing(next, shifted(next.state, LEAF, learned * jump));
     }
   }
   if (rates.capacityPrior_g !== slice.prior.capacity_g) next = withCapacityPrior(next, rates);

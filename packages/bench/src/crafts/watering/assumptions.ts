@@ -70,7 +70,7 @@ export const wateringAssumptions = [
   assumption(
     "demandNoise_frac",
     "how much a day's use differs from the model, one sd",
-    0.25,
+    0.33,
     "share",
     0.05,
     0.6,
@@ -80,7 +80,7 @@ export const wateringAssumptions = [
   assumption(
     "leafWander",
     "how fast a plant's own thirst wanders, ln per root day",
-    0.06,
+    0.1,
     "",
     0.005,
     0.3,
@@ -196,6 +196,16 @@ export const wateringAssumptions = [
     30,
     TRADE,
     "watching the surface take it up",
+  ),
+  assumption(
+    "unwrittenPour_frac",
+    "share of waterings that nobody writes down",
+    0.12,
+    "share",
+    0,
+    0.5,
+    OURS,
+    "writing each watering, or a weighing after a long silence",
   ),
   assumption("scaleStep_g", "smallest step of the scale", 1, "g", 0.01, 100, OURS, "reading the scale"),
   assumption(

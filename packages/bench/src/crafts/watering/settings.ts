@@ -1,11 +1,15 @@
-import type { SurfaceLayer } from "@sillwood/science/water";
+import type { SurfaceLayer, UnwrittenHabit } from "@sillwood/science/water";
 import type { Sight } from "../craft.ts";
+
+/** When a pot would be watered, written or not: not every day is a visit, and eyes differ. @source our assumption */
+const UNWRITTEN = { pourPerDay_frac: 0.6, dry: { at_frac: 0.65, spread_frac: 0.2 } } as const;
 
 /** The assumptions that every step of a pot asks for, as adjusted. */
 export interface WaterSettings {
   readonly demandNoise_frac: number;
   readonly leafWander: number;
   readonly stressFrom_frac: number;
+  readonly unwritten: UnwrittenHabit;
   readonly leafLight_frac: number;
   /** Of the leaves' loss outdoors. */
   readonly outdoors_frac: number;
@@ -38,6 +42,7 @@ function settingsOf(assumed: Sight["assumed"]): WaterSettings {
     demandNoise_frac: assumed("demandNoise_frac"),
     leafWander: assumed("leafWander"),
     stressFrom_frac: assumed("stressFrom_frac"),
+    unwritten: { ...UNWRITTEN, unwritten_frac: assumed("unwrittenPour_frac") },
     leafLight_frac: assumed("leafLight_frac"),
     outdoors_frac: assumed("isolation_frac") * assumed("sunlitLeaf_frac"),
     umbrella_frac: assumed("umbrella_frac"),
