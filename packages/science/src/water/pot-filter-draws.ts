@@ -1,5 +1,13 @@
 import { type Generator, normalQuantile } from "../chance/index.ts";
-import { covarianceIndex, type PotState, STATES_n } from "./pot-filter-state.ts";
+import {
+  CAPACITY,
+  covarianceIndex,
+  DEPLETION,
+  LEAF,
+  type PotState,
+  STATES_n,
+  SURFACE,
+} from "./pot-filter-state.ts";
 
 const SCORES_n = 4096;
 /** Equally likely scores of the standard normal distribution. */
@@ -88,13 +96,16 @@ export const EVEN_SCORES_n = DIMENSIONS_n;
 export const THRESHOLD_SCORE = STATES_n;
 export const FIRST_DAY_SCORE = STATES_n + 1;
 
+/** What a drying pot asks of a draw: weight, growth and eye say nothing of when it is dry. */
+const DRAWN: readonly number[] = [DEPLETION, LEAF, SURFACE, CAPACITY];
+
 /**
- * One draw of the state.
+ * One draw of depletion, factors and capacity.
  *
  * @param state 35 numbers
  * @param lower from `spreadOf`
  * @param scores standard normal, one a state
- * @param into seven numbers, overwritten
+ * @param into seven numbers, of which those four are overwritten
  * @source definition of a normal vector
  */
 export function drawState(
@@ -103,7 +114,8 @@ export function drawState(
   scores: Float64Array,
   into: Float64Array,
 ): void {
-  for (let row = 0; row < STATES_n; row++) {
+  for (let i = 0; i < DRAWN.length; i++) {
+    const row = DRAWN[i] as number;
     let value = state[row] as number;
     for (let column = 0; column <= row; column++) {
       value += (lower[row * STATES_n + column] as number) * (scores[column] as number);
