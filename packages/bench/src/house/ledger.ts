@@ -69,6 +69,11 @@ export interface Ledger {
   airIn(places: Places): AirAt;
   /** All plants ever brought in, also ended ones, in the order they came. */
   plants(): readonly PlantId[];
+  /**
+   * Brings all plants to their last entry, those of one spot after another: they ask for the same days, which are then still near
+   * the processor. Who asks every plant for its state asks this first; it changes no state.
+   */
+  foldAll(): void;
   /** After the last entry. */
   lastState(plant: PlantId): PlantState | undefined;
   /** At an instant after the last entry; earlier instants are asked of a ledger made with `at_ms`. */
@@ -307,6 +312,17 @@ export function createLedger({
         .map(([plant]) => plant)
         .sort();
       return roster;
+    },
+    foldAll() {
+      const { runner } = sceneNow();
+      const bySpot = new Map<string, Timeline[]>();
+      for (const line of plants.values()) {
+        const spot = line.firstSpot() ?? "";
+        const beside = bySpot.get(spot);
+        if (beside) beside.push(line);
+        else bySpot.set(spot, [line]);
+      }
+      for (const lines of bySpot.values()) for (const line of lines) line.last(runner, roleBlocked);
     },
     lastState: (plant) => plants.get(plant)?.last(sceneNow().runner, roleBlocked),
     stateAt(plant, now_ms) {

@@ -1,5 +1,5 @@
 import type { EntryId, PlantId } from "../book/entry.ts";
-import { plantKinds } from "../plants/kinds.ts";
+import { type Brought, plantKinds } from "../plants/kinds.ts";
 import type { PlantEvent, PlantState, Runner } from "./plant-run.ts";
 import { inBookOrder } from "./records.ts";
 
@@ -22,6 +22,8 @@ export interface Timeline {
   events(): readonly PlantEvent[];
   /** Whether an entry brings the plant in; others may have arrived before it. */
   brought(): boolean;
+  /** Where the plant was brought in, or stood when a history that was left in the store was kept. */
+  firstSpot(): string | undefined;
   /** The state after the last event that acts. */
   last(runner: Runner, acts: (event: PlantEvent) => boolean): PlantState | undefined;
 }
@@ -96,6 +98,11 @@ export function timeline(plant: PlantId, lineStart?: LineStart, reachedBehind?: 
       return events;
     },
     brought: () => lineStart?.brought || events.some((event) => event.entry.kind === plantKinds.brought.kind),
+    firstSpot() {
+      if (lineStart) return lineStart.state.facts.spot;
+      const bringing = events.find((event) => event.entry.kind === plantKinds.brought.kind);
+      return (bringing?.entry.data as Partial<Brought> | undefined)?.spot;
+    },
     last(runner, acts) {
       sort();
       const from = kept[kept.length - 1];

@@ -32,6 +32,7 @@ function makeNames(ledger: Ledger, language: Language): NameBook {
   const names = new Map<string, string>();
   const numbers = new Map<string, string>();
   const doubled: PlantId[] = [];
+  ledger.foldAll();
   const taken = new Set<number>();
   const given = ledger
     .plants()
