@@ -1,5 +1,5 @@
 import type { Entry, PlantId } from "@sillwood/bench/book";
-import { crafts } from "@sillwood/bench/crafts";
+import { type AnyCraft, crafts } from "@sillwood/bench/crafts";
 import { createLedger, type Ledger } from "@sillwood/bench/house";
 import { type Desk, deskAt } from "@sillwood/bench/pages";
 import type { SkillCase, SkillPot, SkillRun } from "@sillwood/simulator/skill-runs";
@@ -45,13 +45,13 @@ export const SITE = {
   assumed: true,
 };
 
-/** Every case of a run, forecast from what the book held at its moment and nothing later. */
-export function forecastRun(run: SkillRun): Scored[] {
+/** Every case of a run, forecast from what the book held at its moment and nothing later; by all crafts unless some are left out. */
+export function forecastRun(run: SkillRun, by: readonly AnyCraft[] = crafts): Scored[] {
   const moments = run.pots
     .flatMap((pot) => pot.cases.map((one) => ({ pot, one })))
     .sort((a, b) => a.one.at_ms - b.one.at_ms);
   const lines = [...run.lines].sort((a, b) => typedAt_ms(a) - typedAt_ms(b));
-  const ledger = createLedger({ crafts, site: SITE });
+  const ledger = createLedger({ crafts: by, site: SITE });
   let taken = 0;
   const scored: Scored[] = [];
   let desk: Desk | undefined;

@@ -8,7 +8,7 @@ import { scoreOf } from "./score.ts";
 describe("forecasts of simulated pots", () => {
   let cases: readonly Scored[] = [];
   beforeAll(() => {
-    cases = skillRuns({ seed: 11, pots: 20, days: 45 }).flatMap(forecastRun);
+    cases = skillRuns({ seed: 11, pots: 20, days: 45 }).flatMap((run) => forecastRun(run));
   });
 
   it("are dated, in order, and hold the truth about as often as they say", () => {

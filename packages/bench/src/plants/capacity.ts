@@ -5,23 +5,22 @@ import { type Medium, mediumVolume_mL, USUAL_POT } from "./pot.ts";
 /**
  * Share of the medium's volume that the plant can draw: container capacity less the water left at lasting wilt, for
  * a pot about 9 cm deep. Peat at -1 kPa holds 0.58 new and wilts at 0.12 to 0.20 (air-water sheet S2, after Cannavo
- * et al. 2011); bark and grit are our assumption until a porosity test or a dry-down says more. All are a little under
- * those of fresh medium: it settles, and roots take room.
+ * et al. 2011); bark and grit are our assumption until a porosity test or a dry-down says more.
  */
 export const AVAILABLE_frac: Readonly<Record<Medium, number>> = {
-  spongy: 0.4,
-  bark: 0.3,
-  gritty: 0.21,
-  unknown: 0.37,
+  spongy: 0.42,
+  bark: 0.32,
+  gritty: 0.22,
+  unknown: 0.39,
 };
 
 /**
  * Relative sd of a capacity that was only estimated from pot and medium: 0.25 for a fresh one (air-water sheet S2), more for one
  * that somebody has packed, rooted through and aged. @source our assumption for the latter
  */
-export const CAPACITY_SD_frac = 0.38;
+export const CAPACITY_SD_frac = 0.42;
 /** The same where the pot, or the medium, is not written; where neither is, both doubts add up. @source our assumption */
-const CAPACITY_SD_UNKNOWN_frac = 0.45;
+const CAPACITY_SD_UNKNOWN_frac = 0.5;
 const CAPACITY_SD_NOTHING_frac = 0.55;
 
 /** Water between just drained and first lasting wilt by pot and medium, g. */

@@ -200,7 +200,7 @@ export const wateringAssumptions = [
   assumption(
     "unwrittenPour_frac",
     "share of waterings that nobody writes down",
-    0.12,
+    0.25,
     "share",
     0,
     0.5,

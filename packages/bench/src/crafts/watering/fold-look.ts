@@ -9,7 +9,7 @@ const LOOKS_n = 6;
 const HOUR_ms = 3_600_000;
 /** Drooping while this likely to be less than 0.4 used up is not thirst (air-water sheet, conflict rule). */
 const WET_UP_TO_frac = 0.4;
-const SURELY_WET_frac = 0.8;
+const SURELY_WET_frac = 0.7;
 
 /** A look: dry, light, drooping, heavy, moist or wet, yes or no. */
 export function withLooked(slice: WaterSlice, happening: Happening, sight: Sight): WaterSlice {

@@ -33,7 +33,7 @@ const DAY_ms = 86_400_000;
 /** Lasting wilt as a share of the capacity: its own sd is in the capacity. */
 const WILT_frac = 0.98;
 /** Doubt of the threshold itself, beside the doubt of the capacity. @source our assumption */
-const THRESHOLD_SD = 0.22;
+const THRESHOLD_SD = 0.25;
 /** How fast a bench's common error fades, per day. @source air-water sheet section 8, pooling (assumption there) */
 const POOL_FADE = 0.7;
 

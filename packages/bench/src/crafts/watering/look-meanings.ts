@@ -17,9 +17,9 @@ export const LOOK_MEANINGS: Readonly<Record<LookKey, LookMeaning & { readonly op
 };
 
 /** A pour without a look says "looked dry". */
-export const POURED_WITHOUT_LOOK: LookMeaning = { at_frac: 0.55, spread_frac: 0.25 };
+export const POURED_WITHOUT_LOOK: LookMeaning = { at_frac: 0.5, spread_frac: 0.25 };
 /** A walked visit without a pour says "not dry". */
-export const VISITED_WITHOUT_POUR: LookMeaning = { at_frac: 0.7, spread_frac: 0.22 };
+export const VISITED_WITHOUT_POUR: LookMeaning = { at_frac: 0.66, spread_frac: 0.22 };
 
 /** Whether a person is the one whose eye this pot has been learning. */
 export function lookerOf(slice: WaterSlice, by: PersonId): Looker {

@@ -2,7 +2,7 @@ import type { SurfaceLayer, UnwrittenHabit } from "@sillwood/science/water";
 import type { Sight } from "../craft.ts";
 
 /** When a pot would be watered, written or not: not every day is a visit, and eyes differ. @source our assumption */
-const UNWRITTEN = { pourPerDay_frac: 0.6, dry: { at_frac: 0.65, spread_frac: 0.2 } } as const;
+const UNWRITTEN = { pourPerDay_frac: 0.8, dry: { at_frac: 0.55, spread_frac: 0.2 } } as const;
 
 /** The assumptions that every step of a pot asks for, as adjusted. */
 export interface WaterSettings {
