@@ -7,8 +7,10 @@ import { HORIZON_d, type WaterForecast } from "./forecast.ts";
 const DAY_ms = 86_400_000;
 /** A visit sooner than this is the present one. */
 const SAME_VISIT_ms = 3 * 3_600_000;
+/** A pot watered within this time is not asked about again on the same round: a look decides, not a guess. @source our assumption */
+const JUST_WATERED_ms = 6 * 3_600_000;
 /** A pot this likely to wilt before the next visit must be watered at this one. @source our assumption */
-const MUST_WILT_frac = 0.1;
+const MUST_WILT_frac = 0.15;
 /** Later than this chance of being too dry, the latest date has passed. @source our assumption */
 const LATEST_frac = 0.5;
 
@@ -45,7 +47,9 @@ export function decide(forecast: WaterForecast, sight: Outward): Decision {
   const moistAt = (at_ms: number) =>
     depletionAt_g(forecast.slice, forecast.use_g_d, now_ms, at_ms) < moistUpTo_g;
   let best = visits.length - 2;
-  for (let visit = 0; visit + 1 < visits.length; visit++) {
+  const poured_ms = forecast.slice.pours.at(-1)?.at_ms ?? Number.NEGATIVE_INFINITY;
+  const first = now_ms - poured_ms < JUST_WATERED_ms && visits.length > 2 ? 1 : 0;
+  for (let visit = first; visit + 1 < visits.length; visit++) {
     const next_ms = visits[visit + 1] as number;
     if (dryBy(next_ms) > risk_frac && (!moistAt(visits[visit] as number) || mayWiltBy(next_ms))) {
       best = visit;

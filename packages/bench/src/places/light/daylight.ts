@@ -9,7 +9,7 @@ import { type Calibration, calibrationOf } from "./calibration.ts";
 import { type Clearness, clearnessOf } from "./clearness.ts";
 import { type LampLight, lampLight } from "./lamp-light.ts";
 import { windowLight } from "./window-light.ts";
-import { type Pane, panesOf } from "./windows.ts";
+import { type Pane, panesOf, windowsAllRound } from "./windows.ts";
 
 /** Light of a spot on one day, whether by window, lamp or as somebody typed it, and where the number comes from. */
 export interface SpotLight {
@@ -21,8 +21,7 @@ export interface SpotLight {
   readonly from: string;
 }
 
-/** Daily light where not even the direction of the window is known. @source our assumption */
-const UNKNOWN_LIGHT_mol_m2_d = 4;
+/** Where not even the direction of the window is known: a factor of two either way. @source our assumption */
 const UNKNOWN_SD_frac = 0.7;
 /** A daily light that somebody typed stands until something newer: lamps stay as they are, windows have seasons. @source our assumption */
 const TYPED_SD_frac = { lamp: 0.15, window: 0.35, sun: 0.35 } as const;
@@ -119,7 +118,7 @@ export function spotLight(
 ): SpotLight {
   const { typed, panes, lamp, calibration } = sources;
   if (typed) return typedAs(typed, bench, sky);
-  if (!bench || !calibration || (panes.length === 0 && !lamp)) return unknownLight(sky);
+  if (!bench || !calibration || (panes.length === 0 && !lamp)) return unknownLight(sky, site);
   const window = throughPanes(panes, calibration.ratio_frac, sky, site);
   const lamp_mol_m2_d = lamp ? (lamp.ppfd_umol_m2_s * lamp.hours_h * SECONDS_PER_h) / UMOL_PER_MOL : 0;
   const all_mol_m2_d = window.level_mol_m2_d + lamp_mol_m2_d;
@@ -240,16 +239,19 @@ function typedAs(data: LitData, bench: Bench | undefined, sky: SkyDay): SpotLigh
 /** Half the spherical light behind a window over the level one. @source our assumption, after the patches of an open window */
 const WINDOW_AROUND_per_level = 1.1;
 
-function unknownLight(sky: SkyDay): SpotLight {
+/** A usual window in each of the four directions, as likely as one another. */
+function unknownLight(sky: SkyDay, site: Site): SpotLight {
+  const cases = windowsAllRound.map((panes) => throughPanes(panes, 1, sky, site));
+  const mean = (of: (one: Through) => number) => cases.reduce((sum, one) => sum + of(one), 0) / cases.length;
   return {
     daylight: {
-      window_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d,
+      window_mol_m2_d: mean(({ level_mol_m2_d }) => level_mol_m2_d),
       lamp_mol_m2_d: 0,
       sky_mol_m2_d: 0,
-      dull_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d / 2,
-      sunny_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d * 1.5,
+      dull_mol_m2_d: mean(({ dull_mol_m2_d }) => dull_mol_m2_d),
+      sunny_mol_m2_d: mean(({ sunny_mol_m2_d }) => sunny_mol_m2_d),
       sd_frac: UNKNOWN_SD_frac,
-      around_mol_m2_d: UNKNOWN_LIGHT_mol_m2_d,
+      around_mol_m2_d: mean(({ around_mol_m2_d }) => around_mol_m2_d),
       fromSide_deg: 0,
       fromSide_frac: 0,
       dayLength_h: sky.dayLength_h,

@@ -43,6 +43,11 @@ const USUAL_WINDOW = {
  */
 const SD = { assumed: 0.6, drawn: 0.24, measured: 0.17 } as const;
 
+/** A window nobody measured, in each of the four directions: what a place may have of which not even the direction is known. */
+export const windowsAllRound: readonly (readonly Pane[])[] = [0, 90, 180, 270].map((faces_deg) => [
+  paneOf({ ...USUAL_WINDOW, faces_deg }, 0, 0.25, "assumed", SD.assumed),
+]);
+
 /** The panes of a bench as seen from one of its spots at an instant; none where nobody said that there is a window. */
 export function panesOf(places: Places, bench: Bench, spot: string, at_ms: number): readonly Pane[] {
   const stands = placeOfSpot(places, spot, at_ms);
