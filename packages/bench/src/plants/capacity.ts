@@ -20,8 +20,8 @@ export const AVAILABLE_frac: Readonly<Record<Medium, number>> = {
  */
 export const CAPACITY_SD_frac = 0.42;
 /** The same where the pot, or the medium, is not written; where neither is, both doubts add up. @source our assumption */
-const CAPACITY_SD_UNKNOWN_frac = 0.5;
-const CAPACITY_SD_NOTHING_frac = 0.55;
+const CAPACITY_SD_UNKNOWN_frac = 0.6;
+const CAPACITY_SD_NOTHING_frac = 0.7;
 
 /** Water between just drained and first lasting wilt by pot and medium, g. */
 export function usualCapacity(plant: PlantFacts): Reading {
