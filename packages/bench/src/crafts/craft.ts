@@ -49,12 +49,15 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   came?(slice: Slice, sight: Sight): Came;
   /** What the craft asks of today's round that belongs to no single plant: a lamp to set. */
   asks?(world: World<Slice>): readonly Ask[];
-  /**
-   * The craft's own page for its screen and its verb. What may be asked and what comes back is the craft's own contract, whose
-   * types its folder gives; an ask that makes no sense is refused with a `PageError`.
-   */
-  page?(world: World<Slice>, ask: Json): unknown;
+  /** Its own page for its screen and its verb, loaded when it is first asked for: a round needs nothing of it. */
+  page?(): Promise<CraftPage<Slice>>;
 }
+
+/**
+ * What may be asked of a craft's page and what comes back is the craft's own contract, whose types its folder gives; an ask that
+ * makes no sense is refused with a `PageError`.
+ */
+export type CraftPage<Slice = unknown> = (world: World<Slice>, ask: Json) => unknown;
 
 /** Everything at once, for what no single plant answers: all places, and all living plants in walking order. */
 export interface World<Slice = unknown> {

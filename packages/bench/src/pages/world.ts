@@ -6,7 +6,7 @@ import { kindSaid } from "./names.ts";
 import { inWalkingOrder } from "./plant-page.ts";
 
 /** All places and plants as one craft sees them; members are looked up when they are first asked for. */
-function worldOf(desk: Desk, craft_n: number): World {
+export function worldOf(desk: Desk, craft_n: number): World {
   const { ledger, say, now_ms } = desk;
   let members: World["members"] | undefined;
   return {
@@ -36,9 +36,10 @@ function worldOf(desk: Desk, craft_n: number): World {
  *
  * @throws PageError when the craft can't draw what was asked
  */
-export function craftPage(desk: Desk, name: string, ask: Json): unknown {
+export async function craftPage(desk: Desk, name: string, ask: Json): Promise<unknown> {
   const craft_n = desk.ledger.crafts.findIndex((craft) => craft.name === name);
-  return desk.ledger.crafts[craft_n]?.page?.(worldOf(desk, craft_n), ask);
+  const page = await desk.ledger.crafts[craft_n]?.page?.();
+  return page?.(worldOf(desk, craft_n), ask);
 }
 
 /** What the crafts ask of today's round that belongs to no single plant. */

@@ -49,7 +49,7 @@ export const light: Command = {
       );
     const month = monthOf(textOption(call, "month"));
     const reading = await readBook(call);
-    const page = pageOf(reading, word, month);
+    const page = await pageOf(reading, word, month);
     const wanted = textOption(call, "working");
     if (wanted !== undefined) {
       const workings = lightWorkings(page, wanted);
@@ -79,12 +79,16 @@ export const light: Command = {
 const titlesOf = (page: LightPage): string =>
   [...new Set(lightWorkings(page, "all").map(({ working }) => working.title))].join(", ");
 
-function pageOf({ desk }: Reading, word: string | undefined, month: number | undefined): LightPage {
+async function pageOf(
+  { desk }: Reading,
+  word: string | undefined,
+  month: number | undefined,
+): Promise<LightPage> {
   const found = word === undefined ? undefined : findThing(desk, "bench", word);
   if (found && "wrong" in found) throw dataError("bench", found.wrong, word ?? "");
   try {
     const ask = { ...(found ? { bench: found.id } : {}), ...(month === undefined ? {} : { month }) };
-    return craftPage(desk, "lighting", ask) as LightPage;
+    return (await craftPage(desk, "lighting", ask)) as LightPage;
   } catch (error) {
     if (error instanceof PageError) throw dataError("bench", error.message, word ?? "");
     throw error;

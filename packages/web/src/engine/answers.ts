@@ -3,13 +3,13 @@ import { type Desk, logPage, plantPage, weighingRun } from "@sillwood/bench/page
 import { theRound } from "@sillwood/bench/round";
 import { pageAnswers } from "../pages/answers/index.ts";
 import { quantile } from "../parts/quantile.ts";
-import type { AnswerOf, ArgsOf, FoundPlant, Person, QuestionName } from "./questions.ts";
+import type { Answering, AnswerOf, ArgsOf, FoundPlant, Person, QuestionName } from "./questions.ts";
 
 const DAY_ms = 86_400_000;
 
 /** How the engine answers each question, from a desk that stands at the asked moment. */
 export const answers: {
-  readonly [Name in QuestionName]: (desk: Desk, args: ArgsOf<Name>) => AnswerOf<Name>;
+  readonly [Name in QuestionName]: (desk: Desk, args: ArgsOf<Name>) => Answering<AnswerOf<Name>>;
 } = {
   ...pageAnswers,
   round: (desk, { minutes, otherEnd }) =>

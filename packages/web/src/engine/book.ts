@@ -30,7 +30,7 @@ export interface Book {
   addIssued(sha256: string, text: string): void;
   /** The desk at which a question is answered now. */
   deskFor(asking: Asking): Desk;
-  ask<Name extends QuestionName>(name: Name, args: ArgsOf<Name>, asking: Asking): AnswerOf<Name>;
+  ask<Name extends QuestionName>(name: Name, args: ArgsOf<Name>, asking: Asking): Promise<AnswerOf<Name>>;
   /** Gives drafts their envelopes; all pass the gate or none does. */
   write(
     drafts: readonly Draft[],
@@ -119,7 +119,7 @@ export function newBook(asking: Asking, random: () => number, snapshot?: Snapsho
       series.set(sha256, text);
       ledger.addSeries(sha256, text);
     },
-    ask(name, args, asked) {
+    async ask(name, args, asked) {
       const { at_ms } = args as AsOf;
       const at = at_ms === undefined ? deskFor(asked) : deskAsOf(at_ms, asked);
       return answers[name](at, args);

@@ -39,7 +39,7 @@ test("what is written is kept, said, and there again after the browser was kille
   const second = await trialClerk("killed", unplugged, 2);
   expect(await second.clerk.opened()).toMatchObject({ identity: { role: "grower" }, entries_n: 3 });
   expect(second.mark()).toMatchObject({ away_n: 3 });
-  const round = second.book.ask("round", {}, asking(MORNING_ms + 60_000));
+  const round = await second.book.ask("round", {}, asking(MORNING_ms + 60_000));
   expect(round.benches[0]?.spots[0]).toMatchObject({ number: "127" });
 });
 
@@ -111,7 +111,7 @@ test("a helper's first day in an empty book founds the grower's place too", asyn
     asking: asking(),
   });
   expect(identity).toMatchObject({ role: "helper", card: "R." });
-  const people = book.ask("people", {}, asking());
+  const people = await book.ask("people", {}, asking());
   expect(people.map(({ role }) => role).sort()).toEqual(["grower", "helper"]);
   expect(JSON.stringify([...book.ledger.records()])).not.toContain("R.");
 });

@@ -15,12 +15,10 @@ import { fileStore } from "../device/file-store.ts";
 import type { Server } from "../device/server.ts";
 import type { SyncLoop } from "../device/sync-loop.ts";
 import type { Book } from "./book.ts";
-import { readBrought } from "./bring-in.ts";
 import { earlyBook, foldKeeper, isAnsweredEarly } from "./early.ts";
 import { issuing } from "./issuing.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
 import type { Asking, AsOf } from "./questions.ts";
-import { takeOut } from "./take-out.ts";
 
 /** After an early start: the round is asked for at once, the lines behind it are read when it is drawn. */
 const READ_AFTER_ms = 500;
@@ -224,7 +222,7 @@ export async function clerkOf(tools: ClerkTools) {
   } = {
     ask: async ({ name, args, asking }) => {
       if (name === "howGood") await issued.read(args as Whose, asking);
-      const answer = book.ask(name, args as never, asking);
+      const answer = await book.ask(name, args as never, asking);
       if (name === "round" && (args as AsOf).at_ms === undefined) {
         issued.soon(asking);
         keeper.soon();
@@ -239,8 +237,9 @@ export async function clerkOf(tools: ClerkTools) {
       return true;
     },
     file: async ({ sha256 }) => (await files.get(sha256)) ?? (await fetchFile(sha256)) ?? null,
-    "take out": () => takeOut(db, BOOK_NAME),
+    "take out": async () => (await import("./take-out.ts")).takeOut(db, BOOK_NAME),
     "bring in": async ({ text, keep, now_ms }) => {
+      const { readBrought } = await import("./bring-in.ts");
       const brought = await readBrought(text, acceptedKinds(book.ledger.kinds), (id) => known.has(id));
       const { entries, redacted, ...seen } = brought;
       if (keep) {

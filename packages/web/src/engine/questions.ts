@@ -49,3 +49,5 @@ export interface Questions extends PageQuestions {
 export type QuestionName = keyof Questions;
 export type ArgsOf<Name extends QuestionName> = Questions[Name]["args"];
 export type AnswerOf<Name extends QuestionName> = Questions[Name]["answer"];
+/** What only a few pages ask is loaded when it is asked first: its answer takes a moment. */
+export type Answering<Answer> = Answer | Promise<Answer>;

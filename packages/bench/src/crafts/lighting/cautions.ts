@@ -2,7 +2,7 @@ import { lampClearances_m } from "@sillwood/science/light";
 import type { LampData } from "../../places/light/kinds.ts";
 import type { World } from "../craft.ts";
 import type { BenchLight, Caution } from "./page-shape.ts";
-import { lightingWords } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 
 /** Least distance from lamp to leaf, m. */
 const clearance_m = (source: LampData["source"]): number =>
@@ -12,7 +12,7 @@ const clearance_m = (source: LampData["source"]): number =>
 
 /** What to mind about lamps and the sun; the label of the lamp and the local code come first. */
 export function cautionsOf({ say }: World, benches: readonly BenchLight[]): readonly Caution[] {
-  const words = lightingWords(say).caution;
+  const words = lightPageWords(say).caution;
   const lamps = benches.flatMap((bench) => bench.lamps);
   const close = benches.flatMap(({ name, lamps: own }) =>
     own

@@ -14,7 +14,7 @@ import type { ReadAsk, ReadingCheck } from "./page-shape.ts";
 import { placesWith } from "./read-taken.ts";
 import { monthsOf, spellBand, yearOf } from "./season.ts";
 import { dateBand, spellSaid } from "./short.ts";
-import { lightingWords } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 import { lightSaid, Z80 } from "./workings.ts";
 
 /** Photons and lux of daylight per energy. @source sun-light sheet section 4: 0.45 × 4.57 µmol/J, 54 lux per µmol */
@@ -63,7 +63,7 @@ const draftOf = ({ spot, kind }: ReadAsk, data: Json) => ({ kind, on: [spot], da
 
 function judgePair(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
   const { say, places, now_ms } = world;
-  const words = lightingWords(say).check;
+  const words = lightPageWords(say).check;
   const data = ask.data as unknown as PairData;
   const { inside, outside, unit } = pairRead(data);
   const inLux = unit === "lux";
@@ -128,7 +128,7 @@ function judgePair(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
 
 function judgeLamp(world: World, bench: Bench, ask: ReadAsk): ReadingCheck {
   const { say, places, now_ms } = world;
-  const words = lightingWords(say).check;
+  const words = lightPageWords(say).check;
   const data = ask.data as unknown as UnderLampData;
   const [first] = lampsAt(places, bench.id, now_ms);
   if (!first) return { state: "refused", said: words.noLamp, answers: [] };
@@ -156,7 +156,7 @@ function thenOf(
   need: NeedFigures | undefined,
 ): NonNullable<ReadingCheck["then"]> {
   const { say } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const scan = yearOf(world, world.airIn(placesWith(world.places, ask, world.now_ms)), ask.spot);
   const light = monthsOf(scan)[month - 1];
   if (!light) throw new PageError(`month is ${month}; expected 1 to 12`);

@@ -3,7 +3,7 @@ import type { World, WorldMember } from "../craft.ts";
 import { mol_per_umol_h } from "./lamp-advice.ts";
 import { dayCap, type NeedFigures } from "./need.ts";
 import type { LightSlice } from "./slice.ts";
-import { lightingWords } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 import { lightSaid } from "./workings.ts";
 
 /** Less than so many days of need is no debt to speak of. @source our assumption */
@@ -17,7 +17,7 @@ export function debtSaid(
 ): string | undefined {
   if (slice.debt_mol_m2 < LEAST_DEBT_d * need.min_mol_m2_d) return undefined;
   const { places, now_ms, say, airAt, calendar } = world;
-  const words = lightingWords(say).debt;
+  const words = lightPageWords(say).debt;
   const bench = places.benchOfSpot.get(plant.spot ?? "") ?? "";
   const outages = (places.light.outages.get(bench) ?? []).filter(
     ({ data, at_ms }) => data.what === "lamps" && data.is === "out" && at_ms <= now_ms,
@@ -36,7 +36,7 @@ export function debtSaid(
     debt,
     out && say.day(out.at_ms, now_ms),
     spare_mol_m2_d > 0.1 && day.daylight.lamp_umol_m2_s > 0
-      ? { hours: lightingWords(say).hours(cap.cap_h), days: Math.ceil(slice.debt_mol_m2 / spare_mol_m2_d) }
+      ? { hours: lightPageWords(say).hours(cap.cap_h), days: Math.ceil(slice.debt_mol_m2 / spare_mol_m2_d) }
       : undefined,
   );
 }

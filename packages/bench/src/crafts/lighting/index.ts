@@ -8,7 +8,6 @@ import { kept, type LightKept, lightOf, membersByName, worldByName } from "./kep
 import { lightingKinds } from "./kinds.ts";
 import { lightOffers } from "./offers.ts";
 import { lightOutlook } from "./outlook.ts";
-import { lightPage } from "./page.ts";
 import { lightLooks, lightSigns } from "./signs.ts";
 import { startSlice } from "./slice.ts";
 import { benchTurns, CRAFT } from "./turn.ts";
@@ -31,5 +30,8 @@ export const lighting = {
   looks: lightLooks,
   signs: (slice, sight, seen) => lightSigns(lightOf(slice), sight, seen),
   asks: (world) => lightAsks(worldByName(world)),
-  page: (world, ask) => lightPage(worldByName(world), ask),
+  page: async () => {
+    const { lightPage } = await import("./page.ts");
+    return (world, ask) => lightPage(worldByName(world), ask);
+  },
 } as const satisfies Craft<LightKept, AirDay>;

@@ -1,6 +1,6 @@
 import { describe, expect, it } from "vitest";
 import { testPen } from "../../../test/toy.ts";
-import { logPage } from "../../pages/index.ts";
+import { craftPage, logPage } from "../../pages/index.ts";
 import { theRound } from "../../round/index.ts";
 import { PageError } from "../craft.ts";
 import { LED_BAR, lightHouse, noonOf, SOUTH, watering } from "./test-kit.ts";
@@ -134,7 +134,7 @@ describe("a reading inside and outside", () => {
 });
 
 describe("a house without this craft", () => {
-  it("has no page of it, walks the round, and keeps its entries for later", () => {
+  it("has no page of it, walks the round, and keeps its entries for later", async () => {
     const house = lightHouse([watering]);
     house.bench("sill", 1, { windowFaces_deg: 180 });
     house.plant(1, "sill-1");
@@ -146,7 +146,7 @@ describe("a house without this craft", () => {
       data: { clockwise_deg: 90 },
     });
     house.ledger.add([turned]);
-    expect(house.page(3)).toBeUndefined();
+    expect(await craftPage(house.desk(3), "lighting", {})).toBeUndefined();
     expect(theRound(house.desk(3)).said).toMatch(/\d/);
     expect(logPage(house.desk(3)).find(({ id }) => id === turned.id)?.state).toBe("newer");
   });

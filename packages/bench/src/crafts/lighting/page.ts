@@ -28,7 +28,7 @@ import { seatsOf } from "./seats.ts";
 import { type Before, shortOf } from "./short.ts";
 import type { LightSlice } from "./slice.ts";
 import { unsureWindow } from "./unsure.ts";
-import { lightingWords } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 import { fromWorking, LIGHT, lightInputs, lightSaid, needWorking, Z80 } from "./workings.ts";
 import { type Readable, worthReading } from "./worth.ts";
 
@@ -41,7 +41,7 @@ const ONE_SIDED_frac = 0.25;
 export function lightPage(world: World<LightSlice>, json: Json): LightPage {
   const ask = readAsk(json);
   const { places, calendar, now_ms, say } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const month = ask.month ?? Number(calendar.dateOf(now_ms).slice(5, 7));
   const all = benchesInOrder(places);
   if (ask.bench !== undefined && !places.benches.has(ask.bench))
@@ -126,7 +126,7 @@ function readingOf(world: World<LightSlice>, read: ReadAsk, month: number) {
 
 function benchLight(world: World<LightSlice>, bench: Bench, month: number): BenchLight {
   const { say, calendar, now_ms, places } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const windows = windowsDrawn(world, bench);
   const lamps = lampsDrawn(world, bench);
   const plan = planOf(world, bench, windows, lamps);
@@ -212,7 +212,7 @@ function benchLight(world: World<LightSlice>, bench: Bench, month: number): Benc
 
 const windowShort = (
   { faces_deg, glazing, origin }: WindowDrawn,
-  words: ReturnType<typeof lightingWords>,
+  words: ReturnType<typeof lightPageWords>,
   language: "en" | "de",
 ) =>
   words.page.window(
@@ -221,7 +221,7 @@ const windowShort = (
   );
 
 /** The bench in one line: its worst spot, and at how many it is so. */
-function benchSaid(spots: readonly SpotLit[], words: ReturnType<typeof lightingWords>): string {
+function benchSaid(spots: readonly SpotLit[], words: ReturnType<typeof lightPageWords>): string {
   const shorts = spots.flatMap(({ short }) => (short && short.state !== "never short" ? [short] : []));
   const planted_n = spots.filter(({ plant }) => plant !== undefined).length;
   if (planted_n === 0) return words.page.allFree;
@@ -245,7 +245,7 @@ function spotLit(
   { member, need, short }: Standing,
 ): SpotLit {
   const { say, places, now_ms } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const light = months[month - 1] as MonthLight;
   const place = placeOfSpot(places, spot.id, now_ms);
   const slice = member?.slice;
@@ -294,7 +294,7 @@ function stateOf(
 function monthBar(
   light: MonthLight,
   need: NeedFigures | undefined,
-  words: ReturnType<typeof lightingWords>,
+  words: ReturnType<typeof lightPageWords>,
 ): MonthBar {
   const name = words.month(light.month);
   return {
@@ -312,13 +312,13 @@ const needSaid = ({ say }: World<LightSlice>, need: NeedFigures): Need => ({
   min_mol_m2_d: need.min_mol_m2_d,
   aim_mol_m2_d: need.aim_mol_m2_d,
   max_mol_m2_d: need.max_mol_m2_d,
-  stageSaid: lightingWords(say).stage[need.stage],
+  stageSaid: lightPageWords(say).stage[need.stage],
   origin: "assumed",
   working: needWorking(need, say),
 });
 
 function spotMonth({ say }: World<LightSlice>, light: MonthLight, need: NeedFigures | undefined): SpotMonth {
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const { working } = words;
   const low_mol_m2_d = light.mid_mol_m2_d * Math.exp(-Z80 * light.sd_frac);
   const high_mol_m2_d = light.mid_mol_m2_d * Math.exp(Z80 * light.sd_frac);

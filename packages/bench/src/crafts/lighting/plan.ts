@@ -8,8 +8,8 @@ import { panesOf } from "../../places/light/windows.ts";
 import type { Bench, From, Places } from "../../places/places.ts";
 import type { World } from "../craft.ts";
 import type { BenchLight, Contours, LampDrawn, WindowDrawn } from "./page-shape.ts";
-import { usualDate } from "./season.ts";
-import { lightingWords } from "./words.ts";
+import { usualDate } from "./usual-date.ts";
+import { lightPageWords } from "./words-page.ts";
 
 const MARGIN_m = 0.12;
 const LEAST_DEPTH_m = 0.5;
@@ -24,7 +24,7 @@ export function windowsDrawn({ places, now_ms, say }: World, bench: Bench): read
   const said = inForceByNumber(places.light.windows.get(bench.id), ({ window_n = 1 }) => window_n, now_ms);
   // What one of its spots sees through each pane gives the usual values back where nobody measured them.
   const middle = bench.spots[Math.floor(bench.spots.length / 2)]?.id ?? bench.id;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   return panesOf(places, bench, middle, now_ms).map((pane, i) => {
     const data: WindowData | undefined = said[i]?.data;
     const width_m = pane.right_m - pane.left_m;

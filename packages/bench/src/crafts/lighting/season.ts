@@ -1,6 +1,7 @@
 import type { AirAt, AirDay } from "../../places/ahead.ts";
 import { addDays } from "../../places/time.ts";
 import type { World } from "../craft.ts";
+import { usualDate } from "./usual-date.ts";
 import { Z80 } from "./workings.ts";
 
 /** The year of a spot as it usually is, in steps from today on; the last step joins the first. */
@@ -12,15 +13,6 @@ export interface YearScan {
 const STEP_d = 5;
 const YEAR_d = 365;
 const STEPS_n = YEAR_d / STEP_d;
-/** Nearer days may stand in a forecast: they are what one day brings, not the season. */
-const FORECAST_d = 17;
-
-/** A date of the same season of which no weather is known: far enough ahead. */
-export function usualDate(today: string, date: string): string {
-  let usual = date;
-  while (usual <= addDays(today, FORECAST_d)) usual = addDays(usual, YEAR_d);
-  return usual;
-}
 
 export function yearOf(
   { calendar, now_ms }: Pick<World, "calendar" | "now_ms">,

@@ -6,9 +6,9 @@ import type { World, WorldMember } from "../craft.ts";
 import { assign } from "./assign.ts";
 import { dayCap, type NeedFigures, needOf } from "./need.ts";
 import type { Seats, Swap } from "./page-shape.ts";
-import { usualDate } from "./season.ts";
 import type { LightSlice } from "./slice.ts";
-import { lightingWords } from "./words.ts";
+import { usualDate } from "./usual-date.ts";
+import { lightPageWords } from "./words-page.ts";
 import { assumedInput, LIGHT, lightSaid, withLight } from "./workings.ts";
 
 /** Pots weighed against each other in one go; larger houses are seated bench by bench. */
@@ -37,7 +37,7 @@ interface Guest {
 
 /** Which pots would stand better elsewhere in a month: indoors, and never into or out of quarantine. */
 export function seatsOf(world: World<LightSlice>, month: number): Seats {
-  const words = lightingWords(world.say).seats;
+  const words = lightPageWords(world.say).seats;
   const seats = seatsIn(world, month);
   const guests = guestsAt(world, seats);
   const groups =
@@ -181,7 +181,7 @@ function swapOf(
   seats: readonly Seat[],
 ): Swap {
   const { say, numberOf } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const from = seats[open[step.from] as number] as Seat;
   const to = seats[open[step.column] as number] as Seat;
   const guest = single[step.row] as Guest;

@@ -13,7 +13,8 @@ import {
   type Triple,
   type YearScan,
 } from "./season.ts";
-import { dayMonth, lightingWords } from "./words.ts";
+import { dayMonth } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 import { fromWorking, LIGHT, needWorking, withLight } from "./workings.ts";
 
 /** What was believed before the last reading of the bench. */
@@ -90,12 +91,12 @@ export function dateBand({ calendar, now_ms, say }: World, { mid_d, low_d, high_
     said:
       low === high
         ? dayMonth(date, say)
-        : lightingWords(say).dateBand(dayMonth(date, say), dayMonth(low, say), dayMonth(high, say)),
+        : lightPageWords(say).dateBand(dayMonth(date, say), dayMonth(low, say), dayMonth(high, say)),
   };
 }
 
 export function spellSaid(world: World, band: SpellBand | "never" | "always", lamp_h?: number): string {
-  const words = lightingWords(world.say).page;
+  const words = lightPageWords(world.say).page;
   if (band === "never") return words.enoughAllYear;
   if (band === "always") return words.shortAllYear(lamp_h);
   const at = ({ mid_d }: Triple) => dateBand(world, { mid_d, low_d: mid_d, high_d: mid_d }).said;
@@ -104,7 +105,7 @@ export function spellSaid(world: World, band: SpellBand | "never" | "always", la
 
 function beforeOf(world: World, { entry, scan }: Before, need: NeedFigures): NonNullable<Short["before"]> {
   const band = spellBand(scan, need.min_mol_m2_d);
-  const words = lightingWords(world.say).page;
+  const words = lightPageWords(world.say).page;
   const dates = datesOf(world, band);
   const said =
     dates.from && dates.until
@@ -125,7 +126,7 @@ interface ShortParts {
 
 function shortWorking(world: World, { said, band, need, darkest, was, read, tooLong }: ShortParts): Working {
   const { say } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const { working } = words;
   const needs = needWorking(need, say);
   const { origin, from } = darkest.day.light;

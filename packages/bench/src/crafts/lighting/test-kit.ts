@@ -2,11 +2,12 @@ import { GROWER, plantId, START_ms, TEST_SITE, testPen } from "../../../test/toy
 import type { Entry, Json, PlantId } from "../../book/index.ts";
 import { createLedger, type Ledger } from "../../house/index.ts";
 import { type Desk, deskAt } from "../../pages/index.ts";
-import { craftPage } from "../../pages/world.ts";
+import { worldOf } from "../../pages/world.ts";
 import type { Language } from "../../words/say.ts";
-import type { AnyCraft } from "../craft.ts";
+import type { AnyCraft, World } from "../craft.ts";
 import { crafts as registry } from "../registry.ts";
 import { lighting } from "./index.ts";
+import type { LightKept } from "./kept.ts";
 import type { BenchLight, LightPage, SpotLit } from "./page-shape.ts";
 
 export const DAY_ms = 86_400_000;
@@ -38,6 +39,8 @@ export interface LightHouse {
 /** Of the other crafts the one that gives rounds their tasks; crafts don't import one another, so it is found by name. */
 export const watering = registry.find(({ name }) => name === "watering") as AnyCraft;
 
+const drawn = await lighting.page();
+
 export function lightHouse(crafts: readonly AnyCraft[] = [watering, lighting]): LightHouse {
   const ledger = createLedger({ crafts, site: TEST_SITE });
   const pen = testPen(ledger, GROWER);
@@ -49,7 +52,7 @@ export function lightHouse(crafts: readonly AnyCraft[] = [watering, lighting]): 
   const desk = (day_d: number, language: Language = "en") =>
     deskAt(ledger, { now_ms: START_ms + day_d * DAY_ms, language, units: "metric" });
   const page: LightHouse["page"] = (day_d, ask = {}, language = "en") =>
-    craftPage(desk(day_d, language), "lighting", ask) as LightPage;
+    drawn(worldOf(desk(day_d, language), crafts.indexOf(lighting)) as World<LightKept>, ask);
   const on: LightHouse["on"] = (day_d, bench, ask = {}) => {
     const found = page(day_d, { bench, ...ask } as Json).benches[0];
     if (!found) throw new Error(`no bench ${bench}`);

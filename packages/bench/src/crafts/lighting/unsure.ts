@@ -12,8 +12,8 @@ import type { Bench, Places } from "../../places/places.ts";
 import { dayOfYear_d } from "../../places/time.ts";
 import type { World } from "../craft.ts";
 import type { UnsureWindow } from "./page-shape.ts";
-import { usualDate } from "./season.ts";
-import { lightingWords } from "./words.ts";
+import { usualDate } from "./usual-date.ts";
+import { lightPageWords } from "./words-page.ts";
 
 /** The two windows that differ most. */
 const CASES_deg = [180, 0] as const;
@@ -32,7 +32,7 @@ export function unsureWindow(world: World, bench: Bench, date: string): UnsureWi
     lit.has(bench.id);
   const spot = bench.spots[Math.floor(bench.spots.length / 2)]?.id;
   if (known || spot === undefined) return undefined;
-  const words = lightingWords(say).page;
+  const words = lightPageWords(say).page;
   const usual = usualDate(calendar.dateOf(now_ms), date);
   const cases = CASES_deg.map((faces_deg) => {
     const supposed = facing(places, bench, faces_deg);

@@ -1,5 +1,47 @@
+import type { WindowData } from "../../places/light/kinds.ts";
+
+/** Sentences that only the page of benches and light says; they come with it. */
+export interface PageOnlyWords {
+  readonly glazing: Readonly<Record<WindowData["glazing"], string>>;
+  month(month: number): string;
+  /** "20 Oct (12 to 29 Oct)". */
+  dateBand(date: string, low: string, high: string): string;
+  readonly debt: {
+    said(
+      debt: string,
+      outSince: string | undefined,
+      catchUp: { readonly hours: string; readonly days: number } | undefined,
+    ): string;
+  };
+  readonly page: PageWords;
+  readonly check: CheckWords;
+  readonly seats: {
+    better(first: string): string;
+    readonly best: string;
+    readonly few: string;
+    swap(number: string, other: string, before: string, after: string, otherEnough: boolean): string;
+    move(number: string, to: string, before: string, after: string): string;
+    gain(gain: string): string;
+  };
+  readonly worth: {
+    pair(spot: string, time: string, change: string): string;
+    lamp(spot: string, time: string, change: string): string;
+    dates(now: string, then: string): string;
+    light(now: string, then: string): string;
+  };
+  readonly caution: {
+    readonly water: string;
+    readonly eyes: string;
+    load(power_W: string): string;
+    tooClose(bench: string, distance: string): string;
+    readonly hot: string;
+    readonly sun: string;
+  };
+  readonly working: PageWorkingWords;
+}
+
 /** Sentences of the page of benches and light. */
-export interface PageWords {
+interface PageWords {
   readonly noBench: string;
   readonly noPlants: string;
   head(short_n: number, plants_n: number, month: string): string;
@@ -28,23 +70,7 @@ export interface PageWords {
   noonAsk(bright_lux: string, bright: string, dim_lux: string, dim: string): string;
 }
 
-export interface LampWords {
-  set(on: string, off: string, hours_h: number): string;
-  readonly stayOff: string;
-  readonly out: string;
-  outSince(day: string): string;
-  isSet(on: string, off: string, hours_h: number, written: boolean): string;
-  readonly isOff: string;
-  near(difference: string): string;
-  onceAWeek(since_d: number): string;
-  short(short: string, cap_h: number, wanted_umol: string | undefined): string;
-  energy(kWh_d: string, cost: string | undefined, perPlant: string | undefined): string;
-  ask(bench: string, on: string, off: string, now: string): string;
-  askOff(bench: string, now: string): string;
-  readonly isSetNow: string;
-}
-
-export interface CheckWords {
+interface CheckWords {
   brighterThanSky(inside: string, most: string): string;
   brighterInside(inside: string, outside: string): string;
   outsideTooBright(outside: string, most: string): string;
@@ -63,4 +89,38 @@ export interface CheckWords {
   lampOff(read_umol: string, modelled_umol: string): string;
   lampGood(read_umol: string, modelled_umol: string): string;
   then(light: string, range: string, spell: string | undefined): string;
+}
+
+interface PageWorkingWords {
+  monthLight(month: string): string;
+  readonly monthFormula: string;
+  monthSum(window: string, lamp: string, sky: string, all: string): string;
+  bandNote(dull: string, sunny: string): string;
+  readonly doubt: string;
+  readonly doubtFrom: string;
+  readonly short: string;
+  readonly shortFormula: string;
+  shortSum(darkest: string, low: string, high: string, need: string): string;
+  darkest(month: string): string;
+  dates(from: string, until: string): string;
+  before(was: string, read: string): string;
+  readonly notWeather: string;
+  lampTooLong(wanted: string, cap: string, endless: boolean): string;
+  lightAt(number: string, spot: string): string;
+  needOf(number: string): string;
+  readonly seat: string;
+  readonly seatFormula: string;
+  seatSum(
+    pots: readonly { readonly number: string; readonly before: string; readonly after: string }[],
+    gain: string,
+  ): string;
+  readonly sourceSeat: string;
+  readonly seatNote: string;
+  readonly worth: string;
+  readonly worthFormula: string;
+  worthSum(now: string, then: string): string;
+  readonly lightHere: string;
+  readonly sourceWorth: string;
+  readonly worthNote: string;
+  readonly worthLampNote: string;
 }

@@ -1,12 +1,38 @@
 import type { Say } from "../../words/say.ts";
-import type { LightingWords } from "./words-shape.ts";
+import type { PageOnlyWords } from "./words-page-shape.ts";
 
-/** German sentences of the page of benches and light, of lamps and of readings. */
-export function pageGerman(say: Say): Pick<LightingWords, "page" | "lamp" | "check"> {
+const MONTHS = [
+  "Januar",
+  "Februar",
+  "März",
+  "April",
+  "Mai",
+  "Juni",
+  "Juli",
+  "August",
+  "September",
+  "Oktober",
+  "November",
+  "Dezember",
+] as const;
+
+/** German sentences that only the page of benches and light says. */
+export function pageGerman(say: Say): PageOnlyWords {
   const hours = (value: number) => `${say.number(value, 2)} h`;
   const lamp = (lamp_h: number | undefined) => (lamp_h === undefined ? "" : `: ${hours(lamp_h)} Lampe`);
   const pots = (count: number) => (count === 1 ? "1 Topf" : `${count} Töpfen`);
+  const sinceDays = (value: number) =>
+    Math.round(value) === 1 ? "1 Tag" : `${say.number(Math.round(value))} Tagen`;
   return {
+    glazing: {
+      single: "einfach verglast",
+      double: "doppelt verglast",
+      triple: "dreifach verglast",
+      "double low-e": "zweifaches Wärmeschutzglas",
+      "triple low-e": "dreifaches Wärmeschutzglas",
+    },
+    month: (month) => MONTHS[month - 1] as string,
+    dateBand: (date, low, high) => `${date} (${low} bis ${high})`,
     page: {
       noBench: "Noch kein Brett. Eine Fensterbank ist ein Brett.",
       noPlants: "Noch steht keine Pflanze auf einem Brett.",
@@ -41,24 +67,16 @@ export function pageGerman(say: Say): Pick<LightingWords, "page" | "lamp" | "che
       noonAsk: (bright_lux, bright, dim_lux, dim) =>
         `Mittags an einem klaren Tag Lux am Blatt lesen: um ${bright_lux} heißt ${bright}, um ${dim_lux} heißt ${dim}.`,
     },
-    lamp: {
-      set: (on, off, hours_h) => `Lampe ${on} bis ${off}, ${hours(hours_h)}`,
-      stayOff: "Lampe aus: das Tageslicht reicht",
-      out: "die Lampe ist ausgefallen",
-      outSince: (day) => `ausgefallen seit ${day}`,
-      isSet: (on, off, hours_h, written) =>
-        `${written ? "gestellt auf" : "angenommen"} ${on} bis ${off}, ${hours(hours_h)}`,
-      isOff: "auf aus gestellt",
-      near: (difference) => `${difference} mol am Tag anders: keinen Handgriff wert`,
-      onceAWeek: (since_d) =>
-        `${since_d < 1 ? "heute" : `vor ${say.number(Math.max(1, Math.floor(since_d)))} d`} gestellt: höchstens eine Änderung in der Woche`,
-      short: (short, cap_h, wanted) =>
-        `${short} mol am Tag bleiben offen bei einem Tag von ${hours(cap_h)}${wanted === undefined ? "" : `; ${wanted} µmol/m²s an den Blättern würden reichen`}.`,
-      energy: (kWh_d, cost, perPlant) =>
-        `${kWh_d} kWh am Tag${cost === undefined ? "" : `, ${cost}`}${perPlant === undefined ? "" : `; ${perPlant} je Pflanze und Monat`}`,
-      ask: (bench, on, off, now) => `Lampe von ${bench} stellen: ${on} bis ${off}. Jetzt ${now}.`,
-      askOff: (bench, now) => `Lampe von ${bench} ausschalten: das Tageslicht reicht. Jetzt ${now}.`,
-      isSetNow: "Ist gestellt",
+    debt: {
+      said: (debt, outSince, catchUp) =>
+        [
+          outSince === undefined
+            ? `${debt} mol im Rückstand in zwei Wochen.`
+            : `${debt} mol im Rückstand; die Lampe ist seit ${outSince} aus.`,
+          catchUp ? `${catchUp.hours} Lampe am Tag holen es in etwa ${sinceDays(catchUp.days)} auf.` : "",
+        ]
+          .filter(Boolean)
+          .join(" "),
     },
     check: {
       brighterThanSky: (inside, most) =>
@@ -88,6 +106,71 @@ export function pageGerman(say: Say): Pick<LightingWords, "page" | "lamp" | "che
       lampGood: (read, modelled) => `${read} µmol/m²s; die Lampe, wie geschrieben, gibt ${modelled}.`,
       then: (light, range, spell) =>
         `Dann ${light} mol am Tag (${range})${spell === undefined ? "" : `, ${spell}`}.`,
+    },
+    seats: {
+      better: (first) => `Besserer Platz: ${first}`,
+      best: "Jeder Topf steht in diesem Monat dort, wo er am besten steht.",
+      few: "Zu wenige Töpfe, um Plätze zu tauschen.",
+      swap: (number, other, before, after, otherEnough) =>
+        `${number} und ${other} tauschen: ${number} bekommt ${after} statt ${before}, ${other} ${otherEnough ? "hat weiter genug" : "kann es entbehren"}.`,
+      move: (number, to, before, after) => `${number} nach ${to}: ${after} statt ${before}.`,
+      gain: (gain) => `${gain} mol am Tag mehr Bedarf gedeckt`,
+    },
+    worth: {
+      pair: (spot, time, change) =>
+        `${time} wert: Lux bei ${spot}, dann draußen, bei gleichmäßig grauem Himmel. ${change}`,
+      lamp: (spot, time, change) => `${time} wert: Licht unter der Lampe bei ${spot}. ${change}`,
+      dates: (now, then) => `Aus knapp ab ${now} würde etwa ${then}.`,
+      light: (now, then) => `Aus ${now} mol am Tag würden etwa ${then}.`,
+    },
+    caution: {
+      water:
+        "Wasser und Strom: Steckdose mit Fehlerstromschutz, Kabel mit Tropfschlaufe, nichts Verdrahtetes über Töpfen, die gegossen werden. Vor dem Sprühen ausstecken.",
+      eyes: "Nicht in leuchtende LED-Felder schauen.",
+      load: (power_W) =>
+        `Bis zu ${power_W} W an einem Brett: keine Ketten von Verlängerungen, höchstens vier Fünftel dessen, was der Stromkreis trägt.`,
+      tooClose: (bench, distance) =>
+        `Die Lampe von ${bench} hängt näher als ${distance}: eine halbe Minute die Hand in Blatthöhe halten; wird es heiß, höher hängen.`,
+      hot: "Natrium- und Halogenlampen sind heiß: weg von Vorhang und Blatt, Glas heil, an zwei Punkten aufgehängt.",
+      sun: "Nie in die Sonne schauen, um eine Richtung zu finden.",
+    },
+    working: {
+      monthLight: (month) => `Tageslicht im ${month}`,
+      monthFormula: "Fenster + Lampe + Himmel, Mittel der Tage der Jahreszeit",
+      monthSum: (window, lamp, sky, all) => `${window} + ${lamp} + ${sky} = ${all} mol/m²d`,
+      bandNote: (dull, sunny) => `Zwei von zehn Tagen sind trüber als ${dull}, zwei heller als ${sunny}.`,
+      doubt: "Zweifel am Platz",
+      doubtFrom: "Glas, Abstand, was gegenüber steht, Lampe; eine Standardabweichung",
+      short: "wann das Licht knapp ist",
+      shortFormula: "Tage, zwischen denen das übliche Tageslicht unter dem Mindesten bleibt",
+      shortSum: (darkest, low, high, need) =>
+        `${darkest} (${low} bis ${high}) im dunkelsten Monat, ${need} nötig`,
+      darkest: (month) => `Licht im ${month}`,
+      dates: (from, until) => `Ab ${from}, bis ${until}: die Spannen kommen vom Zweifel am Platz.`,
+      before: (was, read) => `Vor der letzten Messung (${read}): ${was}.`,
+      notWeather:
+        "Eine trübe oder helle Woche kann es um einige Tage verschieben; das steckt nicht in der Spanne.",
+      lampTooLong: (wanted, cap, endless) =>
+        endless
+          ? `Diese Lampe kann die Lücke im dunkelsten Monat nicht schließen; ihre Art verträgt einen Tag von ${cap}.`
+          : `${wanted} dieser Lampe schlössen die Lücke im dunkelsten Monat, doch ihre Art verträgt einen Tag von ${cap}: eine stärkere Lampe, oder ein anderer Platz.`,
+      lightAt: (number, spot) => `Licht für ${number} bei ${spot}`,
+      needOf: (number) => `angestrebtes Licht für ${number}`,
+      seat: "besserer Platz",
+      seatFormula: "nicht gedeckter Bedarf vorher − nachher, über die Töpfe, die umziehen",
+      seatSum: (pots, gain) =>
+        `${pots.map(({ number, before, after }) => `${number}: ${before} → ${after}`).join("; ")}; Gewinn ${gain}`,
+      sourceSeat: "Zuordnungsproblem, Kuhn 1955; Gewichte unsere Annahme",
+      seatNote:
+        "Fehlendes Licht zählt ganz, zu viel ein Zehntel, eine Lampenstunde über dem längsten Tag ein Mol.",
+      worth: "die Messung, die am meisten bringt",
+      worthFormula: "Zweifel jetzt gegen Zweifel mit dieser Messung im Buch, wenn sie wie erwartet ausfällt",
+      worthSum: (now, then) => `±${now} → ±${then}`,
+      lightHere: "Licht dort heute",
+      sourceWorth: "unsere Annahme: ein Paar halbiert, was Geometrie, Glas und Himmelsmodell offen lassen",
+      worthNote:
+        "Ein Paar gilt am besten bei gleichmäßig grauem Himmel, beide Messungen in zwei Minuten, das Gerät waagrecht.",
+      worthLampNote: "In Blatthöhe, das Gerät waagrecht, ohne Tageslicht; niemand beugt sich darüber.",
     },
   };
 }

@@ -1,24 +1,18 @@
-import type { WindowData } from "../../places/light/kinds.ts";
 import type { Look } from "../craft.ts";
 import type { Leaning, Turned } from "./kinds.ts";
 import type { NeedStage } from "./need.ts";
-import type { CheckWords, LampWords, PageWords } from "./words-page-shape.ts";
 
 /** Every sentence of the craft. One catalogue a language; a missing sentence does not compile. */
 export interface LightingWords {
   turned(data: Turned): string;
   leaning(data: Leaning): string;
   readonly stage: Readonly<Record<NeedStage, string>>;
-  readonly glazing: Readonly<Record<WindowData["glazing"], string>>;
-  month(month: number): string;
   days(days: number): string;
   hours(hours: number): string;
   /** "6 to 12". */
   range(low: string, high: string): string;
   /** "9 of 12". */
   ofNeeded(light: string, need: string): string;
-  /** "20 Oct (12 to 29 Oct)". */
-  dateBand(date: string, low: string, high: string): string;
   readonly head: string;
   readonly task: {
     readonly turn: string;
@@ -29,41 +23,26 @@ export interface LightingWords {
   };
   question(number: string, now: string, then: string): string;
   readonly cannotRead: string;
-  readonly debt: {
-    said(
-      debt: string,
-      outSince: string | undefined,
-      catchUp: { readonly hours: string; readonly days: number } | undefined,
-    ): string;
-  };
-  readonly page: PageWords;
   readonly lamp: LampWords;
-  readonly check: CheckWords;
-  readonly seats: {
-    better(first: string): string;
-    readonly best: string;
-    readonly few: string;
-    swap(number: string, other: string, before: string, after: string, otherEnough: boolean): string;
-    move(number: string, to: string, before: string, after: string): string;
-    gain(gain: string): string;
-  };
-  readonly worth: {
-    pair(spot: string, time: string, change: string): string;
-    lamp(spot: string, time: string, change: string): string;
-    dates(now: string, then: string): string;
-    light(now: string, then: string): string;
-  };
-  readonly caution: {
-    readonly water: string;
-    readonly eyes: string;
-    load(power_W: string): string;
-    tooClose(bench: string, distance: string): string;
-    readonly hot: string;
-    readonly sun: string;
-  };
   readonly working: WorkingWords;
   looks(): readonly Look[];
   readonly sign: SignWords;
+}
+
+export interface LampWords {
+  set(on: string, off: string, hours_h: number): string;
+  readonly stayOff: string;
+  readonly out: string;
+  outSince(day: string): string;
+  isSet(on: string, off: string, hours_h: number, written: boolean): string;
+  readonly isOff: string;
+  near(difference: string): string;
+  onceAWeek(since_d: number): string;
+  short(short: string, cap_h: number, wanted_umol: string | undefined): string;
+  energy(kWh_d: string, cost: string | undefined, perPlant: string | undefined): string;
+  ask(bench: string, on: string, off: string, now: string): string;
+  askOff(bench: string, now: string): string;
+  readonly isSetNow: string;
 }
 
 export interface SignWords {
@@ -121,20 +100,6 @@ export interface WorkingWords {
   readonly lean: string;
   leanSeen(day: string): string;
   turnTogether(plants_n: number): string;
-  monthLight(month: string): string;
-  readonly monthFormula: string;
-  monthSum(window: string, lamp: string, sky: string, all: string): string;
-  bandNote(dull: string, sunny: string): string;
-  readonly doubt: string;
-  readonly doubtFrom: string;
-  readonly short: string;
-  readonly shortFormula: string;
-  shortSum(darkest: string, low: string, high: string, need: string): string;
-  darkest(month: string): string;
-  dates(from: string, until: string): string;
-  before(was: string, read: string): string;
-  readonly notWeather: string;
-  lampTooLong(wanted: string, cap: string, endless: boolean): string;
   readonly natural: string;
   readonly lampLight: string;
   readonly cap: string;
@@ -158,21 +123,4 @@ export interface WorkingWords {
   energySum(power_W: string, hours: string, energy_kWh: string): string;
   readonly arithmetic: string;
   monthNote(days_n: number): string;
-  lightAt(number: string, spot: string): string;
-  needOf(number: string): string;
-  readonly seat: string;
-  readonly seatFormula: string;
-  seatSum(
-    pots: readonly { readonly number: string; readonly before: string; readonly after: string }[],
-    gain: string,
-  ): string;
-  readonly sourceSeat: string;
-  readonly seatNote: string;
-  readonly worth: string;
-  readonly worthFormula: string;
-  worthSum(now: string, then: string): string;
-  readonly lightHere: string;
-  readonly sourceWorth: string;
-  readonly worthNote: string;
-  readonly worthLampNote: string;
 }

@@ -34,25 +34,6 @@ export const workingsGerman = (say: Say): WorkingWords => ({
   lean: "Neigung zum Fenster",
   leanSeen: (day) => `gesehen ${day}`,
   turnTogether: (plants_n) => `Das Brett dreht zusammen: Mittel seiner ${plants_n} Töpfe.`,
-  monthLight: (month) => `Tageslicht im ${month}`,
-  monthFormula: "Fenster + Lampe + Himmel, Mittel der Tage der Jahreszeit",
-  monthSum: (window, lamp, sky, all) => `${window} + ${lamp} + ${sky} = ${all} mol/m²d`,
-  bandNote: (dull, sunny) => `Zwei von zehn Tagen sind trüber als ${dull}, zwei heller als ${sunny}.`,
-  doubt: "Zweifel am Platz",
-  doubtFrom: "Glas, Abstand, was gegenüber steht, Lampe; eine Standardabweichung",
-  short: "wann das Licht knapp ist",
-  shortFormula: "Tage, zwischen denen das übliche Tageslicht unter dem Mindesten bleibt",
-  shortSum: (darkest, low, high, need) =>
-    `${darkest} (${low} bis ${high}) im dunkelsten Monat, ${need} nötig`,
-  darkest: (month) => `Licht im ${month}`,
-  dates: (from, until) => `Ab ${from}, bis ${until}: die Spannen kommen vom Zweifel am Platz.`,
-  before: (was, read) => `Vor der letzten Messung (${read}): ${was}.`,
-  notWeather:
-    "Eine trübe oder helle Woche kann es um einige Tage verschieben; das steckt nicht in der Spanne.",
-  lampTooLong: (wanted, cap, endless) =>
-    endless
-      ? `Diese Lampe kann die Lücke im dunkelsten Monat nicht schließen; ihre Art verträgt einen Tag von ${cap}.`
-      : `${wanted} dieser Lampe schlössen die Lücke im dunkelsten Monat, doch ihre Art verträgt einen Tag von ${cap}: eine stärkere Lampe, oder ein anderer Platz.`,
   natural: "Tageslicht eines trüben Tages (3 von 10 sind trüber)",
   lampLight: "Lampe an den Blättern",
   cap: "längster Tag, Lampe und Tageslicht zusammen",
@@ -80,21 +61,4 @@ export const workingsGerman = (say: Say): WorkingWords => ({
   energySum: (power_W, hours, energy_kWh) => `${power_W} W × ${hours} = ${energy_kWh} kWh am Tag`,
   arithmetic: "Rechnung",
   monthNote: (days_n) => `Ein Monat zählt ${days_n} Tage.`,
-  lightAt: (number, spot) => `Licht für ${number} bei ${spot}`,
-  needOf: (number) => `angestrebtes Licht für ${number}`,
-  seat: "besserer Platz",
-  seatFormula: "nicht gedeckter Bedarf vorher − nachher, über die Töpfe, die umziehen",
-  seatSum: (pots, gain) =>
-    `${pots.map(({ number, before, after }) => `${number}: ${before} → ${after}`).join("; ")}; Gewinn ${gain}`,
-  sourceSeat: "Zuordnungsproblem, Kuhn 1955; Gewichte unsere Annahme",
-  seatNote:
-    "Fehlendes Licht zählt ganz, zu viel ein Zehntel, eine Lampenstunde über dem längsten Tag ein Mol.",
-  worth: "die Messung, die am meisten bringt",
-  worthFormula: "Zweifel jetzt gegen Zweifel mit dieser Messung im Buch, wenn sie wie erwartet ausfällt",
-  worthSum: (now, then) => `±${now} → ±${then}`,
-  lightHere: "Licht dort heute",
-  sourceWorth: "unsere Annahme: ein Paar halbiert, was Geometrie, Glas und Himmelsmodell offen lassen",
-  worthLampNote: "In Blatthöhe, das Gerät waagrecht, ohne Tageslicht; niemand beugt sich darüber.",
-  worthNote:
-    "Ein Paar gilt am besten bei gleichmäßig grauem Himmel, beide Messungen in zwei Minuten, das Gerät waagrecht.",
 });

@@ -32,24 +32,6 @@ export const workingsEnglish = (say: Say): WorkingWords => ({
   lean: "lean towards the window",
   leanSeen: (day) => `seen ${day}`,
   turnTogether: (plants_n) => `The bench turns together: mean of its ${plants_n} pots.`,
-  monthLight: (month) => `daily light in ${month}`,
-  monthFormula: "window + lamp + sky, mean of the days of the season",
-  monthSum: (window, lamp, sky, all) => `${window} + ${lamp} + ${sky} = ${all} mol/m²d`,
-  bandNote: (dull, sunny) => `Two days in ten are duller than ${dull}, two are brighter than ${sunny}.`,
-  doubt: "doubt about the place",
-  doubtFrom: "glass, distance, what stands opposite, lamp; one standard deviation",
-  short: "when light is short",
-  shortFormula: "dates between which the usual daily light stays below the least that is needed",
-  shortSum: (darkest, low, high, need) =>
-    `${darkest} (${low} to ${high}) in the darkest month, ${need} needed`,
-  darkest: (month) => `light in ${month}`,
-  dates: (from, until) => `From ${from}, until ${until}: the ranges come from the doubt about the place.`,
-  before: (was, read) => `Before the last reading (${read}): ${was}.`,
-  notWeather: "A dull or bright week may move it by a few days; that is not in the range.",
-  lampTooLong: (wanted, cap, endless) =>
-    endless
-      ? `This lamp cannot close the gap in the darkest month; its kind bears a day of ${cap}.`
-      : `${wanted} of this lamp would close the gap in the darkest month, but its kind bears a day of ${cap}: a stronger lamp, or another seat.`,
   natural: "daylight of a dull day (3 of 10 are duller)",
   lampLight: "lamp at the leaves",
   cap: "longest day, lamp and daylight together",
@@ -77,21 +59,4 @@ export const workingsEnglish = (say: Say): WorkingWords => ({
   energySum: (power_W, hours, energy_kWh) => `${power_W} W × ${hours} = ${energy_kWh} kWh a day`,
   arithmetic: "arithmetic",
   monthNote: (days_n) => `A month counts ${days_n} days.`,
-  lightAt: (number, spot) => `light for ${number} at ${spot}`,
-  needOf: (number) => `light aimed at for ${number}`,
-  seat: "better seat",
-  seatFormula: "need not met before − after, summed over the pots that move",
-  seatSum: (pots, gain) =>
-    `${pots.map(({ number, before, after }) => `${number}: ${before} → ${after}`).join("; ")}; gain ${gain}`,
-  sourceSeat: "assignment problem, Kuhn 1955; weights our assumption",
-  seatNote:
-    "Missing light counts in full, too much of it a tenth, an hour of lamp past its longest day one mole.",
-  worth: "the reading worth most",
-  worthFormula: "doubt now against doubt with this reading in the book, if it came out as expected",
-  worthSum: (now, then) => `±${now} → ±${then}`,
-  lightHere: "light there today",
-  sourceWorth: "our assumption: a pair halves what geometry, glass and sky model leave open",
-  worthLampNote: "At leaf height, the meter level, daylight kept out; nobody leans over it.",
-  worthNote:
-    "A pair counts best under an evenly grey sky, both readings within two minutes, the meter level.",
 });

@@ -1,22 +1,6 @@
 import type { Say } from "../../words/say.ts";
-import { pageGerman } from "./words-page.de.ts";
 import type { LightingWords, SignWords } from "./words-shape.ts";
 import { workingsGerman } from "./words-workings.de.ts";
-
-const MONTHS = [
-  "Januar",
-  "Februar",
-  "März",
-  "April",
-  "Mai",
-  "Juni",
-  "Juli",
-  "August",
-  "September",
-  "Oktober",
-  "November",
-  "Dezember",
-] as const;
 
 /** German sentences of the craft. */
 export function german(say: Say): LightingWords {
@@ -26,6 +10,7 @@ export function german(say: Say): LightingWords {
   };
   const sinceDays = (value: number) =>
     Math.round(value) === 1 ? "1 Tag" : `${say.number(Math.round(value))} Tagen`;
+  const hours = (value: number) => `${say.number(value, 2)} h`;
   return {
     turned: ({ clockwise_deg }) =>
       clockwise_deg < 0
@@ -43,19 +28,10 @@ export function german(say: Say): LightingWords {
       fruiting: "von Knospe bis Frucht",
       holding: "in Ruhe",
     },
-    glazing: {
-      single: "einfach verglast",
-      double: "doppelt verglast",
-      triple: "dreifach verglast",
-      "double low-e": "zweifaches Wärmeschutzglas",
-      "triple low-e": "dreifaches Wärmeschutzglas",
-    },
-    month: (month) => MONTHS[month - 1] as string,
     days,
-    hours: (hours) => `${say.number(hours, 2)} h`,
+    hours,
     range: (low, high) => `${low} bis ${high}`,
     ofNeeded: (light, need) => `${light} von ${need}`,
-    dateBand: (date, low, high) => `${date} (${low} bis ${high})`,
     head: "Licht",
     task: {
       turn: "DREHEN",
@@ -68,44 +44,24 @@ export function german(say: Say): LightingWords {
     question: (number, now, then) =>
       `Lux an den Blättern von ${number} lesen, dann draußen, bei gleichmäßig grauem Himmel (2 min): aus ${now} mol am Tag würden etwa ${then}.`,
     cannotRead: "Dieser Eintrag ist nicht als Neigung zu lesen. Er bleibt und zählt nicht.",
-    debt: {
-      said: (debt, outSince, catchUp) =>
-        [
-          outSince === undefined
-            ? `${debt} mol im Rückstand in zwei Wochen.`
-            : `${debt} mol im Rückstand; die Lampe ist seit ${outSince} aus.`,
-          catchUp ? `${catchUp.hours} Lampe am Tag holen es in etwa ${sinceDays(catchUp.days)} auf.` : "",
-        ]
-          .filter(Boolean)
-          .join(" "),
-    },
-    ...pageGerman(say),
-    seats: {
-      better: (first) => `Besserer Platz: ${first}`,
-      best: "Jeder Topf steht in diesem Monat dort, wo er am besten steht.",
-      few: "Zu wenige Töpfe, um Plätze zu tauschen.",
-      swap: (number, other, before, after, otherEnough) =>
-        `${number} und ${other} tauschen: ${number} bekommt ${after} statt ${before}, ${other} ${otherEnough ? "hat weiter genug" : "kann es entbehren"}.`,
-      move: (number, to, before, after) => `${number} nach ${to}: ${after} statt ${before}.`,
-      gain: (gain) => `${gain} mol am Tag mehr Bedarf gedeckt`,
-    },
-    worth: {
-      pair: (spot, time, change) =>
-        `${time} wert: Lux bei ${spot}, dann draußen, bei gleichmäßig grauem Himmel. ${change}`,
-      lamp: (spot, time, change) => `${time} wert: Licht unter der Lampe bei ${spot}. ${change}`,
-      dates: (now, then) => `Aus knapp ab ${now} würde etwa ${then}.`,
-      light: (now, then) => `Aus ${now} mol am Tag würden etwa ${then}.`,
-    },
-    caution: {
-      water:
-        "Wasser und Strom: Steckdose mit Fehlerstromschutz, Kabel mit Tropfschlaufe, nichts Verdrahtetes über Töpfen, die gegossen werden. Vor dem Sprühen ausstecken.",
-      eyes: "Nicht in leuchtende LED-Felder schauen.",
-      load: (power_W) =>
-        `Bis zu ${power_W} W an einem Brett: keine Ketten von Verlängerungen, höchstens vier Fünftel dessen, was der Stromkreis trägt.`,
-      tooClose: (bench, distance) =>
-        `Die Lampe von ${bench} hängt näher als ${distance}: eine halbe Minute die Hand in Blatthöhe halten; wird es heiß, höher hängen.`,
-      hot: "Natrium- und Halogenlampen sind heiß: weg von Vorhang und Blatt, Glas heil, an zwei Punkten aufgehängt.",
-      sun: "Nie in die Sonne schauen, um eine Richtung zu finden.",
+    lamp: {
+      set: (on, off, hours_h) => `Lampe ${on} bis ${off}, ${hours(hours_h)}`,
+      stayOff: "Lampe aus: das Tageslicht reicht",
+      out: "die Lampe ist ausgefallen",
+      outSince: (day) => `ausgefallen seit ${day}`,
+      isSet: (on, off, hours_h, written) =>
+        `${written ? "gestellt auf" : "angenommen"} ${on} bis ${off}, ${hours(hours_h)}`,
+      isOff: "auf aus gestellt",
+      near: (difference) => `${difference} mol am Tag anders: keinen Handgriff wert`,
+      onceAWeek: (since_d) =>
+        `${since_d < 1 ? "heute" : `vor ${say.number(Math.max(1, Math.floor(since_d)))} d`} gestellt: höchstens eine Änderung in der Woche`,
+      short: (short, cap_h, wanted) =>
+        `${short} mol am Tag bleiben offen bei einem Tag von ${hours(cap_h)}${wanted === undefined ? "" : `; ${wanted} µmol/m²s an den Blättern würden reichen`}.`,
+      energy: (kWh_d, cost, perPlant) =>
+        `${kWh_d} kWh am Tag${cost === undefined ? "" : `, ${cost}`}${perPlant === undefined ? "" : `; ${perPlant} je Pflanze und Monat`}`,
+      ask: (bench, on, off, now) => `Lampe von ${bench} stellen: ${on} bis ${off}. Jetzt ${now}.`,
+      askOff: (bench, now) => `Lampe von ${bench} ausschalten: das Tageslicht reicht. Jetzt ${now}.`,
+      isSetNow: "Ist gestellt",
     },
     working: workingsGerman(say),
     looks: () => [

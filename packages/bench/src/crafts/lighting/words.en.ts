@@ -1,22 +1,6 @@
 import type { Say } from "../../words/say.ts";
-import { pageEnglish } from "./words-page.en.ts";
 import type { LightingWords, SignWords } from "./words-shape.ts";
 import { workingsEnglish } from "./words-workings.en.ts";
-
-const MONTHS = [
-  "January",
-  "February",
-  "March",
-  "April",
-  "May",
-  "June",
-  "July",
-  "August",
-  "September",
-  "October",
-  "November",
-  "December",
-] as const;
 
 /** English sentences of the craft. */
 export function english(say: Say): LightingWords {
@@ -24,6 +8,7 @@ export function english(say: Say): LightingWords {
     const whole = Math.round(value);
     return whole === 1 ? "1 day" : `${say.number(whole)} days`;
   };
+  const hours = (value: number) => `${say.number(value, 2)} h`;
   return {
     turned: ({ clockwise_deg }) =>
       clockwise_deg < 0
@@ -36,19 +21,10 @@ export function english(say: Say): LightingWords {
         ? "stands upright"
         : `leans ${say.number(lean_deg)}° ${{ window: "towards the window", away: "away from the window", left: "to the left", right: "to the right" }[towards]}`,
     stage: { seedling: "seedling", training: "in leaf", fruiting: "from bud to fruit", holding: "at rest" },
-    glazing: {
-      single: "single glass",
-      double: "double glass",
-      triple: "triple glass",
-      "double low-e": "double heat-saving glass",
-      "triple low-e": "triple heat-saving glass",
-    },
-    month: (month) => MONTHS[month - 1] as string,
     days,
-    hours: (hours) => `${say.number(hours, 2)} h`,
+    hours,
     range: (low, high) => `${low} to ${high}`,
     ofNeeded: (light, need) => `${light} of ${need}`,
-    dateBand: (date, low, high) => `${date} (${low} to ${high})`,
     head: "light",
     task: {
       turn: "TURN",
@@ -61,44 +37,24 @@ export function english(say: Say): LightingWords {
     question: (number, now, then) =>
       `Read lux at the leaves of ${number}, then outdoors, under an evenly grey sky (2 min): ${now} mol a day would become about ${then}.`,
     cannotRead: "This entry cannot be read as a lean. It is kept and not used.",
-    debt: {
-      said: (debt, outSince, catchUp) =>
-        [
-          outSince === undefined
-            ? `${debt} mol behind over two weeks.`
-            : `${debt} mol behind; the lamp is out since ${outSince}.`,
-          catchUp ? `${catchUp.hours} of lamp a day make it up in about ${days(catchUp.days)}.` : "",
-        ]
-          .filter(Boolean)
-          .join(" "),
-    },
-    ...pageEnglish(say),
-    seats: {
-      better: (first) => `Better seat: ${first}`,
-      best: "Every pot stands where it stands best this month.",
-      few: "Too few pots to change seats.",
-      swap: (number, other, before, after, otherEnough) =>
-        `${number} and ${other} swap: ${number} gets ${after} instead of ${before}, ${other} ${otherEnough ? "still has enough" : "can spare it"}.`,
-      move: (number, to, before, after) => `${number} to ${to}: ${after} instead of ${before}.`,
-      gain: (gain) => `${gain} mol a day more need met`,
-    },
-    worth: {
-      pair: (spot, time, change) =>
-        `Worth ${time}: lux at ${spot}, then outdoors, under an evenly grey sky. ${change}`,
-      lamp: (spot, time, change) => `Worth ${time}: light under the lamp at ${spot}. ${change}`,
-      dates: (now, then) => `Short from ${now} would become about ${then}.`,
-      light: (now, then) => `${now} mol a day would become about ${then}.`,
-    },
-    caution: {
-      water:
-        "Water and mains: a protected outlet, a drip loop in the cable, nothing wired above pots that are watered. Unplug before misting.",
-      eyes: "Do not look into lit LED arrays.",
-      load: (power_W) =>
-        `Up to ${power_W} W on one bench: no chains of extension leads, at most four fifths of what the circuit bears.`,
-      tooClose: (bench, distance) =>
-        `The lamp of ${bench} hangs closer than ${distance}: hold a hand at leaf height for half a minute; raise it if that is hot.`,
-      hot: "Sodium and halide lamps are hot: far from curtains and leaves, glass whole, hung from two points.",
-      sun: "Never look at the sun to find a direction.",
+    lamp: {
+      set: (on, off, hours_h) => `lamp ${on} to ${off}, ${hours(hours_h)}`,
+      stayOff: "lamp off: daylight is enough",
+      out: "the lamp is out",
+      outSince: (day) => `out since ${day}`,
+      isSet: (on, off, hours_h, written) =>
+        `${written ? "set" : "taken as set"} ${on} to ${off}, ${hours(hours_h)}`,
+      isOff: "set to stay off",
+      near: (difference) => `a change of ${difference} mol a day is not worth a hand`,
+      onceAWeek: (since_d) =>
+        `set ${since_d < 1 ? "today" : `${say.number(Math.max(1, Math.floor(since_d)))} d ago`}: at most one change a week`,
+      short: (short, cap_h, wanted) =>
+        `${short} mol a day stay open within a day of ${hours(cap_h)}${wanted === undefined ? "" : `; ${wanted} µmol/m²s at the leaves would do`}.`,
+      energy: (kWh_d, cost, perPlant) =>
+        `${kWh_d} kWh a day${cost === undefined ? "" : `, ${cost}`}${perPlant === undefined ? "" : `; ${perPlant} a plant and month`}`,
+      ask: (bench, on, off, now) => `Set the lamp of ${bench}: ${on} to ${off}. Now ${now}.`,
+      askOff: (bench, now) => `Switch off the lamp of ${bench}: daylight is enough. Now ${now}.`,
+      isSetNow: "It is set",
     },
     working: workingsEnglish(say),
     looks: () => [

@@ -8,7 +8,7 @@ import type { ReadAsk, WorthReading } from "./page-shape.ts";
 import { placesWith } from "./read-taken.ts";
 import { type SpellBand, spellBand, type YearScan } from "./season.ts";
 import { dateBand } from "./short.ts";
-import { lightingWords } from "./words.ts";
+import { lightPageWords } from "./words-page.ts";
 import { LIGHT, lightSaid, withLight, Z80 } from "./workings.ts";
 
 /** A spot of the bench with a plant, as far as a reading is concerned. */
@@ -56,7 +56,7 @@ function worthOf(
   { spot, need, scan }: Readable,
 ): { readonly gain: number; readonly reading: WorthReading } | undefined {
   const { say, places, now_ms, airIn } = world;
-  const words = lightingWords(say);
+  const words = lightPageWords(say);
   const day = scan.days[0];
   if (!day) return undefined;
   const { window_mol_m2_d, lamp_mol_m2_d, lamp_umol_m2_s, sd_frac } = day.daylight;

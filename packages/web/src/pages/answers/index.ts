@@ -12,13 +12,10 @@ import {
   looksPage,
   wrongDesk,
 } from "@sillwood/bench/pages";
+import type { Answering } from "../../engine/questions.ts";
 import type { HouseFacts, PageQuestions, SupplyRow, WrongSeen } from "../questions.ts";
 import { benchesSeen } from "./benches.ts";
-import { firstDraftsFor, firstSaid } from "./first.ts";
-import { isWritable, kindShape } from "./form-shapes.ts";
-import { listSeen } from "./list.ts";
 import { plantsSeen } from "./plants.ts";
-import { takingsOf } from "./takings.ts";
 import { thingsSeen } from "./things.ts";
 
 const nextId = uuidMaker();
@@ -30,21 +27,26 @@ export const pageAnswers: {
   readonly [Name in keyof PageQuestions]: (
     desk: Desk,
     args: PageQuestions[Name]["args"],
-  ) => PageQuestions[Name]["answer"];
+  ) => Answering<PageQuestions[Name]["answer"]>;
 } = {
   ids: ({ now_ms }, { n }) => Array.from({ length: n }, () => nextId(now_ms, random)),
   plants: plantsSeen,
   benches: benchesSeen,
   things: thingsSeen,
-  kinds: ({ ledger }) => ledger.kinds.all.map(kindShape).filter(isWritable),
-  shape: ({ ledger }, { kind: name }) => {
+  kinds: async ({ ledger }) => {
+    const { isWritable, kindShape } = await import("./form-shapes.ts");
+    return ledger.kinds.all.map(kindShape).filter(isWritable);
+  },
+  shape: async ({ ledger }, { kind: name }) => {
+    const { kindShape } = await import("./form-shapes.ts");
     const kind = ledger.kinds.find(name);
     return kind ? kindShape(kind) : null;
   },
   entry: (desk, { entry }) => logLine(desk, entry) ?? null,
-  first: firstSaid,
-  "first drafts": (_desk, args) => firstDraftsFor(args),
-  list: (desk, args) => listSeen(desk, args, () => nextId(desk.now_ms, random)),
+  first: async (desk, args) => (await import("./first.ts")).firstSaid(desk, args),
+  "first drafts": async (_desk, args) => (await import("./first.ts")).firstDraftsFor(args),
+  list: async (desk, args) =>
+    (await import("./list.ts")).listSeen(desk, args, () => nextId(desk.now_ms, random)),
   doubts: (desk, { drafts }) =>
     doubtsOf(desk, drafts).map(({ plant, path, value, most, meant, unit }) => ({
       key: path.replace("data.", ""),
@@ -54,7 +56,7 @@ export const pageAnswers: {
       meant,
       unit,
     })),
-  takings: (desk, { plant }) => takingsOf(desk, plant),
+  takings: async (desk, { plant }) => (await import("./takings.ts")).takingsOf(desk, plant),
   wrong: wrongSeen,
   assumed: assumptionsPage,
   howGood,
@@ -77,12 +79,12 @@ export const pageAnswers: {
     })),
 };
 
-function craftPageSeen(
+async function craftPageSeen(
   desk: Desk,
   { craft, ask }: PageQuestions["craft page"]["args"],
-): PageQuestions["craft page"]["answer"] {
+): Promise<PageQuestions["craft page"]["answer"]> {
   try {
-    return { page: craftPage(desk, craft, ask) };
+    return { page: await craftPage(desk, craft, ask) };
   } catch (error) {
     if (error instanceof PageError) return { refused: error.message };
     throw error;
