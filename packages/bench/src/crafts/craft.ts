@@ -44,7 +44,7 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   /** Troubles that fit what is seen and what the craft knows of the plant, likeliest first. */
   signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
   /** What an absence does to these plants, what helps, and what a sitter must do. */
-  away?(members: readonly AwayMember<Slice>[], absence: Span): AwayPlan;
+  away?(): Promise<CraftAway<Slice>>;
   /** When the work of its day line came due in past cycles, as now believed: what forecasts as issued are scored against. */
   came?(slice: Slice, sight: Sight): Came;
   /** What the craft asks of today's round that belongs to no single plant: a lamp to set. */
@@ -108,6 +108,9 @@ export interface CameDue {
   /** How long the cycle before took. */
   readonly lasted_ms?: number;
 }
+
+/** Loaded when an absence is planned: few are. */
+export type CraftAway<Slice = unknown> = (members: readonly AwayMember<Slice>[], absence: Span) => AwayPlan;
 
 /** A stretch of time, its end not included. */
 export interface Span {

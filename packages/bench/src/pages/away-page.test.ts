@@ -30,8 +30,8 @@ function desk() {
 }
 
 describe("an absence", () => {
-  it("lists the pot least likely to last first, with remedies and their sums", () => {
-    const [watering] = awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 15 * DAY_ms });
+  it("lists the pot least likely to last first, with remedies and their sums", async () => {
+    const [watering] = await awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 15 * DAY_ms });
     const plants = watering?.plan.plants ?? [];
     expect(plants).toHaveLength(2);
     expect(plants[0]?.wants_frac).toBeGreaterThanOrEqual(plants[1]?.wants_frac ?? 1);
@@ -41,21 +41,23 @@ describe("an absence", () => {
     expect(watering?.plan.sitter.length).toBeGreaterThan(0);
   });
 
-  it("a longer one leaves more wanting", () => {
+  it("a longer one leaves more wanting", async () => {
     const short =
-      awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 3 * DAY_ms })[0]?.plan.plants ?? [];
+      (await awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 3 * DAY_ms }))[0]?.plan
+        .plants ?? [];
     const long =
-      awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 20 * DAY_ms })[0]?.plan.plants ?? [];
+      (await awayPage(desk(), { from_ms: START_ms + DAY_ms, to_ms: START_ms + 20 * DAY_ms }))[0]?.plan
+        .plants ?? [];
     for (const one of short)
       expect(long.find(({ plant }) => plant === one.plant)?.wants_frac).toBeGreaterThanOrEqual(
         one.wants_frac,
       );
   });
 
-  it("refuses one that is over, turned round or too long, with the limit", () => {
+  it("refuses one that is over, turned round or too long, with the limit", async () => {
     const at = (days: number) => START_ms + days * DAY_ms;
-    expect(() => awayPage(desk(), { from_ms: at(5), to_ms: at(3) })).toThrow(AbsenceError);
-    expect(() => awayPage(desk(), { from_ms: at(-3), to_ms: at(0) })).toThrow("the absence is over");
-    expect(() => awayPage(desk(), { from_ms: at(2), to_ms: at(60) })).toThrow("at most 28 days");
+    await expect(awayPage(desk(), { from_ms: at(5), to_ms: at(3) })).rejects.toThrow(AbsenceError);
+    await expect(awayPage(desk(), { from_ms: at(-3), to_ms: at(0) })).rejects.toThrow("the absence is over");
+    await expect(awayPage(desk(), { from_ms: at(2), to_ms: at(60) })).rejects.toThrow("at most 28 days");
   });
 });

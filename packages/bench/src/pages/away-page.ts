@@ -17,10 +17,10 @@ export class AbsenceError extends Error {
  *
  * @throws AbsenceError when it ends before it starts, is over, or is longer than LONGEST_AWAY_d
  */
-export function awayPage(
+export async function awayPage(
   desk: Desk,
   absence: Span,
-): readonly { readonly craft: string; readonly plan: AwayPlan }[] {
+): Promise<readonly { readonly craft: string; readonly plan: AwayPlan }[]> {
   const { from_ms, to_ms } = absence;
   if (!(to_ms > from_ms)) throw new AbsenceError("the absence ends before it starts");
   if (to_ms <= desk.now_ms) throw new AbsenceError("the absence is over");
@@ -30,20 +30,15 @@ export function awayPage(
       `the absence is ${Math.round(days_d)} days long; expected at most ${LONGEST_AWAY_d} days`,
     );
   const views = inWalkingOrder(desk).flatMap((plant) => desk.view(plant) ?? []);
-  return desk.ledger.crafts.flatMap((craft, i) =>
-    craft.away
-      ? [
-          {
-            craft: craft.name,
-            plan: craft.away(
-              views.map(({ state, outwards }) => ({
-                slice: state.slices[i],
-                sight: outwards[i] as (typeof outwards)[number],
-              })),
-              absence,
-            ),
-          },
-        ]
-      : [],
-  );
+  const plans: { readonly craft: string; readonly plan: AwayPlan }[] = [];
+  for (const [i, craft] of desk.ledger.crafts.entries()) {
+    const planned = await craft.away?.();
+    if (!planned) continue;
+    const members = views.map(({ state, outwards }) => ({
+      slice: state.slices[i],
+      sight: outwards[i] as (typeof outwards)[number],
+    }));
+    plans.push({ craft: craft.name, plan: planned(members, absence) });
+  }
+  return plans;
 }

@@ -30,9 +30,9 @@ export const away: Command = {
       return at_ms;
     };
     const absence = { from_ms: instant(from), to_ms: instant(to) };
-    const plans = (() => {
+    const plans = await (async () => {
       try {
-        return awayPage(reading.desk, absence);
+        return await awayPage(reading.desk, absence);
       } catch (error) {
         if (error instanceof AbsenceError) throw dataError("to", error.message, to);
         throw error;

@@ -14,7 +14,7 @@ import { decide } from "./decide.ts";
 import { forecastOf, type WaterForecast } from "./forecast.ts";
 import { carriedTo } from "./now.ts";
 import type { WaterSlice } from "./slice.ts";
-import { wateringWords } from "./words.ts";
+import { awayWords } from "./words-away.ts";
 
 const DAY_ms = 86_400_000;
 export const AWAY_DRAWS_n = 200;
@@ -81,7 +81,7 @@ export function sitterLines(
   const first_d = quantileOf(forecast.draws.dry_d, risk_frac);
   if (first_d >= days_d) return [];
   const { every_d } = sitterEvery({ slice, sight, forecast, days_d });
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const number = sight.say.name(sight.plant.id);
   const lines: SitterLine[] = [];
   for (let wait_d = first_d; wait_d < days_d && lines.length < MOST_WATERINGS_n; wait_d += every_d) {

@@ -14,6 +14,7 @@ import {
 import { forecastOf, type WaterForecast, type WhatIf } from "./forecast.ts";
 import { demandOrigin } from "./origins.ts";
 import { wateringWords } from "./words.ts";
+import { awayWords } from "./words-away.ts";
 import type { RemedyKey } from "./words-shape.ts";
 
 /** An unheated room against a heated one. @source our assumption */
@@ -60,7 +61,7 @@ function remedy(
 ): Remedy {
   const { sight, forecast, slice } = departure;
   const words = wateringWords(sight.say);
-  const said = words.away.remedy(key);
+  const said = awayWords(sight.say).remedy(key);
   const capacity_g = meanOf(slice.state, CAPACITY);
   const working: Working = {
     title: said,
@@ -96,7 +97,7 @@ function remedy(
 
 function soak(departure: Departure, soaked: WaterForecast): Remedy {
   const { sight, days_d } = departure;
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const capacity_g = meanOf(soaked.slice.state, CAPACITY);
   const lasts_d = quantileOf(soaked.draws.dry_d, 0.5);
   return remedy(
@@ -116,7 +117,7 @@ function lessDemand(
   whatIf: WhatIf,
 ): Remedy {
   const { sight, slice, days_d } = departure;
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const then = forecastOf(full(slice), sight, { draws_n: AWAY_DRAWS_n, ...whatIf });
   const sum =
     key === "group"
@@ -145,7 +146,7 @@ function dimmer(departure: Departure, soaked: WaterForecast, outdoors: boolean):
 
 function cooler(departure: Departure, soaked: WaterForecast): Remedy {
   const { sight, slice, days_d } = departure;
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const then = forecastOf(full(slice), sight, {
     draws_n: AWAY_DRAWS_n,
     airAt: changed(departure, (day) => ({
@@ -186,7 +187,7 @@ function changed({ sight }: Departure, change: (day: AirDay) => AirDay): (date: 
 
 function wick(departure: Departure, soaked: WaterForecast): Remedy {
   const { sight, days_d } = departure;
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const capacity_g = meanOf(soaked.slice.state, CAPACITY);
   const inPot_g = Math.max(0, soaked.threshold_frac * capacity_g - meanOf(soaked.slice.state, DEPLETION));
   const high_g_d = quantileOf(soaked.draws.use_g, WICK_SURE);
@@ -215,7 +216,7 @@ function shareUsingMoreThan(forecast: WaterForecast, use_g_d: number): number {
 
 function sitter(departure: Departure): Remedy {
   const { sight, days_d } = departure;
-  const words = wateringWords(sight.say).away;
+  const words = awayWords(sight.say);
   const span = { from_ms: sight.now_ms, to_ms: sight.now_ms + days_d * 86_400_000 };
   const lines = sitterLines(departure, span);
   const { every_d, forecast } = sitterEvery(departure);

@@ -3,7 +3,7 @@ import type { AwayMember, AwayPlan, AwayPlant, Span } from "../craft.ts";
 import { chancesWithin, type Departure, departureOf, sitterLines } from "./away-departure.ts";
 import { remediesOf } from "./away-remedies.ts";
 import type { WaterSlice } from "./slice.ts";
-import { wateringWords } from "./words.ts";
+import { awayWords } from "./words-away.ts";
 
 /** A pot this likely to have wilted is looked at first on return. @source our assumption */
 const LOOK_FIRST_frac = 0.1;
@@ -19,7 +19,7 @@ export function waterAway(members: readonly AwayMember<WaterSlice>[], absence: S
     .sort((a, b) => a.at_ms - b.at_ms || (a.plant < b.plant ? -1 : 1));
   const first = departures[0];
   if (!first) return { said: "", plants: [], sitter: [], sitterHow: [], back: [] };
-  const words = wateringWords(first.sight.say).away;
+  const words = awayWords(first.sight.say);
   const risk_frac = first.sight.assumed("waterRisk_frac");
   const short_n = plants.filter((plant) => plant.wants_frac > risk_frac).length;
   const drooping = plants.some((plant) => plant.suffers_frac > LOOK_FIRST_frac);
@@ -46,11 +46,7 @@ function awayPlant(departure: Departure): AwayPlant {
   const chances = chancesWithin(forecast, days_d);
   return {
     plant: sight.plant.id,
-    said: wateringWords(sight.say).away.pot(
-      sight.say.name(sight.plant.id),
-      chances.wants_frac,
-      chances.suffers_frac,
-    ),
+    said: awayWords(sight.say).pot(sight.say.name(sight.plant.id), chances.wants_frac, chances.suffers_frac),
     ...chances,
     dates_ms: forecast.dates_ms,
     remedies: chances.wants_frac > sight.assumed("waterRisk_frac") ? remediesOf(departure) : [],

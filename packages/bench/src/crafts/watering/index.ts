@@ -1,7 +1,6 @@
 import type { Craft } from "../craft.ts";
 import { type WaterRates, waterIntegrate, waterRates } from "./advance.ts";
 import { wateringAssumptions } from "./assumptions.ts";
-import { waterAway } from "./away.ts";
 import { waterCame } from "./cycles.ts";
 import { waterFold } from "./fold.ts";
 import { wateringKinds } from "./kinds.ts";
@@ -27,6 +26,6 @@ export const watering = {
   outlook: waterOutlook,
   looks: waterLooks,
   signs: waterSigns,
-  away: waterAway,
+  away: async () => (await import("./away.ts")).waterAway,
   came: waterCame,
 } as const satisfies Craft<WaterSlice, WaterRates>;

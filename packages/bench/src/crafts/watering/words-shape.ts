@@ -45,7 +45,6 @@ export interface WateringWords {
   readonly working: WorkingWords;
   looks(): readonly Look[];
   readonly sign: SignWords;
-  readonly away: AwayWords;
 }
 
 export interface WorkingWords {

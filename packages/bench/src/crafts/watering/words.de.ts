@@ -1,7 +1,6 @@
 import type { Say } from "../../words/say.ts";
 import type { Looked, Watered, Weighed } from "./kinds.ts";
 import type { WaterProblem } from "./slice.ts";
-import { awayGerman } from "./words-away.de.ts";
 import type { WateringWords } from "./words-shape.ts";
 import { looksGerman, signsGerman } from "./words-signs.de.ts";
 import { workingsGerman } from "./words-workings.de.ts";
@@ -55,7 +54,6 @@ export function german(say: Say): WateringWords {
     working: workingsGerman(say),
     looks: looksGerman,
     sign: signsGerman(say),
-    away: awayGerman(say),
   };
 }
 

@@ -1,7 +1,6 @@
 import type { Say } from "../../words/say.ts";
 import type { Looked, Watered, Weighed } from "./kinds.ts";
 import type { WaterProblem } from "./slice.ts";
-import { awayEnglish } from "./words-away.en.ts";
 import type { WateringWords } from "./words-shape.ts";
 import { looksEnglish, signsEnglish } from "./words-signs.en.ts";
 import { workingsEnglish } from "./words-workings.en.ts";
@@ -55,7 +54,6 @@ export function english(say: Say): WateringWords {
     working: workingsEnglish(say),
     looks: looksEnglish,
     sign: signsEnglish(say),
-    away: awayEnglish(say),
   };
 }
 

@@ -91,9 +91,12 @@ async function craftPageSeen(
   }
 }
 
-function awaySeen(desk: Desk, absence: PageQuestions["away"]["args"]): PageQuestions["away"]["answer"] {
+async function awaySeen(
+  desk: Desk,
+  absence: PageQuestions["away"]["args"],
+): Promise<PageQuestions["away"]["answer"]> {
   try {
-    return { plans: awayPage(desk, absence) };
+    return { plans: await awayPage(desk, absence) };
   } catch (error) {
     if (error instanceof AbsenceError) return { refused: error.message };
     throw error;
