@@ -1,19 +1,6 @@
 import { type GrowthAssumptionKey, growthAssumptions as published } from "@sillwood/science/growth";
+import { assumption, OURS, TRADE } from "../assumption.ts";
 import type { Assumption } from "../craft.ts";
-
-const own = (
-  key: string,
-  what: string,
-  value: number,
-  unit: string,
-  min: number,
-  max: number,
-  source: string,
-  replacedBy: string,
-): Assumption => ({ key, what, value, unit, min, max, source, replacedBy });
-
-const OURS = "our assumption";
-const TRADE = "common practice, no source";
 
 /** Numbers of the field that no work of this craft rests on: an assumption that moves nothing is not shown. */
 const UNUSED: readonly GrowthAssumptionKey[] = ["emergencePlateau_C", "set_Cd"];
@@ -44,7 +31,7 @@ const fromScience: readonly Assumption[] = published
   }));
 
 const ownAssumptions = [
-  own(
+  assumption(
     "nurseryAir_C",
     "air in which a plant stood from sowing until it came into the book",
     21,
@@ -54,8 +41,17 @@ const ownAssumptions = [
     OURS,
     "one look at its stage",
   ),
-  own("nurseryAirSd_C", "how far off that air may be, one sd", 3, "°C", 0, 10, OURS, "one look at its stage"),
-  own(
+  assumption(
+    "nurseryAirSd_C",
+    "how far off that air may be, one sd",
+    3,
+    "°C",
+    0,
+    10,
+    OURS,
+    "one look at its stage",
+  ),
+  assumption(
     "nurseryLight_mol_m2_d",
     "daily light in which it stood until then",
     10,
@@ -65,7 +61,7 @@ const ownAssumptions = [
     OURS,
     "one leaf count",
   ),
-  own(
+  assumption(
     "hardCut_frac",
     "share of the leaves left below which a cut sets the clock anew",
     0.5,
@@ -75,7 +71,7 @@ const ownAssumptions = [
     TRADE,
     "watching whether buds go on or shoots begin anew",
   ),
-  own(
+  assumption(
     "budbreakSpread_frac",
     "spread of the thermal time from a hard cut to the first new leaf, as a share of it",
     0.25,
@@ -85,7 +81,7 @@ const ownAssumptions = [
     "our assumption, from 10 to 20 days of common practice",
     "the date of the first new leaf longer than 1 cm",
   ),
-  own(
+  assumption(
     "regrowth_frac",
     "leaf area that a plant cut back puts out of its reserves, as a share of the usual",
     0.05,
@@ -95,7 +91,7 @@ const ownAssumptions = [
     OURS,
     "a leaf count two weeks after the new leaves",
   ),
-  own(
+  assumption(
     "leafAreaMost_frac",
     "greatest leaf area in its pot, as a multiple of the usual for kind and pot",
     1.3,
@@ -105,7 +101,7 @@ const ownAssumptions = [
     OURS,
     "a leaf count of a full crown",
   ),
-  own(
+  assumption(
     "leafWander_frac",
     "how fast a leaf area strays from what is reckoned, share in the root of a day",
     0.03,
@@ -115,7 +111,7 @@ const ownAssumptions = [
     OURS,
     "leaf counts some weeks apart",
   ),
-  own(
+  assumption(
     "leafUse_g_m2_d",
     "water that leaves use in a day, only to rank what is worth a look",
     1200,

@@ -1,20 +1,8 @@
 import { dayLengthCaps, type LightStage, lightNeeds } from "@sillwood/science/light";
 import type { Species } from "../../plants/batch-kinds.ts";
+import { assumption, OURS, TRADE } from "../assumption.ts";
 import type { Assumption } from "../craft.ts";
 
-const assumption = (
-  key: string,
-  what: string,
-  value: number,
-  unit: string,
-  min: number,
-  max: number,
-  source: string,
-  replacedBy: string,
-): Assumption => ({ key, what, value, unit, min, max, source, replacedBy });
-
-const OURS = "our assumption";
-const TRADE = "common practice, no source";
 const LIGHT = "mol/m²d";
 
 const aim = (key: string, what: string, stage: Exclude<LightStage, "outdoors">): Assumption => {

@@ -1,18 +1,6 @@
+import { assumption, OURS, TRADE } from "../assumption.ts";
 import type { Assumption } from "../craft.ts";
 
-const assumption = (
-  key: string,
-  what: string,
-  value: number,
-  unit: string,
-  min: number,
-  max: number,
-  source: string,
-  replacedBy: string,
-): Assumption => ({ key, what, value, unit, min, max, source, replacedBy });
-
-const OURS = "our assumption";
-const TRADE = "common practice, no source";
 const weighings = "a few weighings of the pot";
 
 /** Values of the craft that are ours; each may be adjusted and is shown as assumed. */
