@@ -42,7 +42,7 @@ export function SpotSaid({ spot, onWorking }: SpotSaidProps) {
         )}
       </div>
       <p className={styles["beside"]}>
-        {words.days(said(light.dull_mol_m2_d), said(light.sunny_mol_m2_d))} {light.from}
+        {words.days(said(light.dull_mol_m2_d), said(light.sunny_mol_m2_d), light.from)}
       </p>
       {short && (
         <p>

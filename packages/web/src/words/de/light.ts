@@ -32,7 +32,7 @@ export const light: typeof english = {
   dli: (said) => `${said} mol/m² am Tag`,
   range: (low, high) => `${low} bis ${high} möglich`,
   wants: (said) => `braucht ${said}`,
-  days: (dull, sunny) => `Ein trüber Tag gibt ${dull}, ein sonniger ${sunny}.`,
+  days: (dull, sunny, from) => `Ein trüber Tag gibt ${dull}, ein sonniger ${sunny}: ${from}.`,
   barsTitle: "Licht nach Monaten, mol/m² am Tag",
   barsSaid: (low, lowMonth, high, highMonth) =>
     `Am wenigsten im ${lowMonth}, ${low} mol; am meisten im ${highMonth}, ${high} mol.`,
