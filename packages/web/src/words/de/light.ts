@@ -32,7 +32,8 @@ export const light: typeof english = {
   dli: (said) => `${said} mol/m² am Tag`,
   range: (low, high) => `${low} bis ${high} möglich`,
   wants: (said) => `braucht ${said}`,
-  days: (dull, sunny, from) => `Ein trüber Tag gibt ${dull}, ein sonniger ${sunny}: ${from}.`,
+  days: (dull, sunny, from) =>
+    `Ein trüber Tag gibt ${dull}, ein sonniger ${sunny}${from ? `: ${from}` : ""}.`,
   barsTitle: "Licht nach Monaten, mol/m² am Tag",
   barsSaid: (low, lowMonth, high, highMonth) =>
     `Am wenigsten im ${lowMonth}, ${low} mol; am meisten im ${highMonth}, ${high} mol.`,

@@ -32,8 +32,8 @@ export const light = {
   dli: (said: string) => `${said} mol/m² a day`,
   range: (low: string, high: string) => `could be ${low} to ${high}`,
   wants: (said: string) => `wants ${said}`,
-  days: (dull: string, sunny: string, from: string) =>
-    `A dull day gives ${dull}, a sunny one ${sunny}: ${from}.`,
+  days: (dull: string, sunny: string, from?: string) =>
+    `A dull day gives ${dull}, a sunny one ${sunny}${from ? `: ${from}` : ""}.`,
   barsTitle: "Light by month, mol/m² a day",
   barsSaid: (low: string, lowMonth: string, high: string, highMonth: string) =>
     `Least in ${lowMonth}, ${low} mol; most in ${highMonth}, ${high} mol.`,
