@@ -1,5 +1,7 @@
 import { usualCapacity } from "./plants/capacity.ts";
 import { type PlantFacts, usualLeafArea } from "./plants/facts.ts";
+import { stageSaid } from "./words/stage-names.ts";
+import { whence } from "./words/whence.ts";
 import type { Reading } from "./working/reading.ts";
 
 export type { Reading } from "./working/reading.ts";
@@ -14,8 +16,7 @@ export interface ReadingKind {
 }
 
 /**
- * Remembers the last plant asked about: a history asks the same at every midnight, and wording where a value comes from costs
- * more than the value. Facts never change in place.
+ * Remembers the last plant asked about: a history asks the same at every midnight. Facts never change in place.
  */
 function lastAsked(of: (plant: PlantFacts) => Reading): ReadingKind["usual"] {
   let asked: PlantFacts | undefined;
@@ -74,7 +75,7 @@ export const readingKinds = {
         value: value / 2,
         sd: value * 0.3,
         origin: "assumed",
-        from: "nothing known of its water: taken as half full",
+        from: whence((words) => words.waterUnknown),
       };
     },
   },
@@ -83,7 +84,7 @@ export const readingKinds = {
     unit: "",
     min: 0,
     max: 5000,
-    usual: () => ({ value: 0, sd: 3, origin: "assumed", from: "no flowers written" }),
+    usual: () => ({ value: 0, sd: 3, origin: "assumed", from: whence((words) => words.noFlowers) }),
   },
   stage_bbch: {
     what: "stage of growth, BBCH code of two digits",
@@ -93,8 +94,13 @@ export const readingKinds = {
     usual: (plant) => {
       const seen = plant.stage;
       return seen
-        ? { value: STAGE_CODES[seen.value] ?? 19, sd: 5, origin: "measured", from: `seen ${seen.value}` }
-        : { value: 19, sd: 20, origin: "assumed", from: "no stage written: taken as in leaf" };
+        ? {
+            value: STAGE_CODES[seen.value] ?? 19,
+            sd: 5,
+            origin: "measured",
+            from: whence((words, say) => words.seen(stageSaid(seen.value, say))),
+          }
+        : { value: 19, sd: 20, origin: "assumed", from: whence((words) => words.noStage) };
     },
   },
   thermalTime_Cd: {
@@ -102,14 +108,14 @@ export const readingKinds = {
     unit: "°C d",
     min: 0,
     max: 100_000,
-    usual: () => ({ value: 0, sd: 2000, origin: "assumed", from: "warmth is not counted" }),
+    usual: () => ({ value: 0, sd: 2000, origin: "assumed", from: whence((words) => words.noWarmth) }),
   },
   nodes_n: {
     what: "nodes on the main stem",
     unit: "",
     min: 0,
     max: 500,
-    usual: () => ({ value: 12, sd: 8, origin: "assumed", from: "nodes not counted" }),
+    usual: () => ({ value: 12, sd: 8, origin: "assumed", from: whence((words) => words.noNodes) }),
   },
   lightCaught_mol_d: {
     what: "photons a day that the leaves catch, its one-sidedness counted",
@@ -122,7 +128,7 @@ export const readingKinds = {
         value: value * USUAL_DAILY_LIGHT_mol_m2_d * USUAL_CAUGHT_frac,
         sd: value * USUAL_DAILY_LIGHT_mol_m2_d * USUAL_CAUGHT_frac,
         origin: "assumed",
-        from: "usual light of a sill on the usual leaves",
+        from: whence(({ light }) => light.usual),
       };
     },
   },

@@ -7,6 +7,7 @@ import { addDays } from "../places/time.ts";
 import { MEDIUM_WORDS, potSaid } from "../plants/sentences.ts";
 import { inHandOrder } from "../round/conflicts.ts";
 import type { PlantPage } from "../round/pages.ts";
+import { stageSaid } from "../words/stage-names.ts";
 import type { Desk } from "./desk.ts";
 import { logPage } from "./log-page.ts";
 import { kindSaid } from "./names.ts";
@@ -139,7 +140,7 @@ function factsSaid(desk: Desk, plant: PlantId): PlantPage["facts"] {
     ...(facts.leaves_n
       ? [measured(words.leaves(), say.number(facts.leaves_n.value), facts.leaves_n.at_ms)]
       : []),
-    ...(facts.stage ? [measured(words.stage(), words.stageSaid(facts.stage.value), facts.stage.at_ms)] : []),
+    ...(facts.stage ? [measured(words.stage(), stageSaid(facts.stage.value, say), facts.stage.at_ms)] : []),
     ...(said.length > 0 ? [measured(words.parents(), say.list(said), facts.broughtAt_ms)] : []),
     ...(facts.cultivar && ledger.house().batches.cultivars.get(facts.cultivar)?.propagationRestricted
       ? [measured(words.cultivar(), words.restricted(), facts.broughtAt_ms)]

@@ -12,7 +12,6 @@ interface PageWords {
   caliper(): string;
   leaves(): string;
   stage(): string;
-  stageSaid(stage: string): string;
   parents(): string;
   cultivar(): string;
   restricted(): string;
@@ -46,7 +45,6 @@ const english: PageWords = {
   caliper: () => "stem",
   leaves: () => "leaves",
   stage: () => "stage",
-  stageSaid: (stage) => stage,
   parents: () => "parents",
   cultivar: () => "cultivar",
   restricted: () => "propagation restricted: seed and cuttings only with the breeder's leave",
@@ -68,14 +66,6 @@ const english: PageWords = {
   recordUntil: (day) => `The weather record ends on ${day}; days after it are wider for it.`,
 };
 
-const STAGES_DE: Readonly<Record<string, string>> = {
-  seedling: "Sämling",
-  "in leaf": "im Laub",
-  "in bud": "in Knospe",
-  "in flower": "in Blüte",
-  "in fruit": "mit Früchten",
-  "at rest": "in Ruhe",
-};
 const ENDINGS_DE: Readonly<Record<string, string>> = {
   died: "eingegangen",
   "thrown out": "weggeworfen",
@@ -94,7 +84,6 @@ const german: PageWords = {
   caliper: () => "Stamm",
   leaves: () => "Blätter",
   stage: () => "Stadium",
-  stageSaid: (stage) => STAGES_DE[stage] ?? stage,
   parents: () => "Eltern",
   cultivar: () => "Sorte",
   restricted: () => "Vermehrung eingeschränkt: Samen und Stecklinge nur mit Erlaubnis des Züchters",

@@ -1,3 +1,4 @@
+import type { Said } from "../words/said.ts";
 import type { Origin } from "../working/working.ts";
 
 /** A stretch of time at one spot over which air and light are taken as constant; 24 of one hour make a logged day. */
@@ -55,7 +56,7 @@ export interface Daylight {
 export interface AirSource {
   readonly origin: Origin;
   /** "logger on the South sill", "weather record", "our guess for a south window in January". */
-  readonly from: string;
+  readonly from: Said;
 }
 
 /** Air and light at one spot over one local day, with its spread. */

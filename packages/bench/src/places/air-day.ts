@@ -1,4 +1,5 @@
 import { saturationVapourPressure_kPa } from "@sillwood/science/air";
+import { whence } from "../words/whence.ts";
 import type { AirAt, AirDay, AirSource, Daylight, WeatherDay } from "./ahead.ts";
 import type { AirData } from "./kinds.ts";
 import {
@@ -162,12 +163,12 @@ function indoorDay(
         ),
       );
   const air: AirSource = logged
-    ? { origin: "measured", from: `logger on ${bench.name}` }
+    ? { origin: "measured", from: whence((words) => words.air.logger(bench.name)) }
     : said
-      ? { origin: "measured", from: `air of ${bench?.name} as written` }
+      ? { origin: "measured", from: whence((words) => words.air.written(bench?.name ?? "")) }
       : {
           origin: "assumed",
-          from: `usual heated room, ${USUAL_ROOM.dayAir_C} °C by day, ${USUAL_ROOM.humidity_frac * 100} % humid`,
+          from: whence((words) => words.air.usualRoom(USUAL_ROOM.dayAir_C, USUAL_ROOM.humidity_frac)),
         };
   const { daylight } = light;
   const dli_mol_m2_d = daylight.window_mol_m2_d + daylight.lamp_mol_m2_d;
@@ -254,7 +255,7 @@ function outdoorDay(base: Base, places: Places, records: Records, bench: Bench, 
     daylight,
     lampFrom_h: 0,
     origin: said ? "measured" : sky.clear.seen === "measured" ? "measured" : "assumed",
-    from: said ? `daily light of ${bench.name} as written` : CLEARNESS_SAID[sky.clear.seen],
+    from: whence(({ light }) => (said ? light.written(bench.name) : light.radiation[sky.clear.seen])),
   };
   const humidity_frac = weather.humidity_frac ?? humidityFromMinimum_frac(weather);
   const wind_m_s = Math.max(0.5, weather.wind_m_s ?? 2);
@@ -281,12 +282,6 @@ const OUTDOOR_SD_frac: Readonly<Record<SkyDay["clear"]["seen"], number>> = {
   temperature: 0.25,
   season: 0.1,
   usual: 0.2,
-};
-const CLEARNESS_SAID: Readonly<Record<SkyDay["clear"]["seen"], string>> = {
-  measured: "radiation of the weather record",
-  temperature: "radiation guessed from the daily range of temperature (FAO56 eq. 50)",
-  season: "radiation usual for the time of year in the record",
-  usual: "radiation usual for the latitude and the time of year",
 };
 
 /** Dew point taken as the night's minimum: humid places (FAO56 eq. 48). */

@@ -1,3 +1,4 @@
+import { whence } from "../words/whence.ts";
 import type { AirSource, WeatherDay } from "./ahead.ts";
 import type { Records } from "./records.ts";
 import { addDays, dayNumber } from "./time.ts";
@@ -29,14 +30,14 @@ export function outdoorWeather(date: string, records: Records): FoundWeather {
   if (seen)
     return {
       weather: seen,
-      source: { origin: "measured", from: `weather record of ${date}` },
+      source: { origin: "measured", from: whence(({ weather }) => weather.record(date)) },
       demandSd_frac: SD.record,
     };
   const issued = records.forecast.get(date);
   if (issued)
     return {
       weather: issued,
-      source: { origin: "learned", from: `forecast for ${date}` },
+      source: { origin: "learned", from: whence(({ weather }) => weather.forecast(date)) },
       demandSd_frac: SD.forecast,
     };
   const usual = usualOfSeason(date, records);
@@ -48,7 +49,7 @@ export function outdoorWeather(date: string, records: Records): FoundWeather {
   if (recent && usual) {
     return {
       weather: blend(recent, usual, RECENT_frac),
-      source: { origin: "learned", from: "the last five days and what is usual for the time of year" },
+      source: { origin: "learned", from: whence(({ weather }) => weather.lastDaysAndSeason) },
       demandSd_frac,
     };
   }
@@ -58,13 +59,13 @@ export function outdoorWeather(date: string, records: Records): FoundWeather {
       weather: one,
       source: {
         origin: "learned",
-        from: recent ? "the last five days of the record" : "what is usual for the time of year",
+        from: whence(({ weather }) => (recent ? weather.lastDays : weather.season)),
       },
       demandSd_frac,
     };
   return {
     weather: MILD_DAY,
-    source: { origin: "assumed", from: "no weather record: a mild dry day" },
+    source: { origin: "assumed", from: whence(({ weather }) => weather.nothing) },
     demandSd_frac: SD.unseenLast,
   };
 }

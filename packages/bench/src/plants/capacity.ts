@@ -1,3 +1,4 @@
+import { whence } from "../words/whence.ts";
 import type { Reading } from "../working/reading.ts";
 import type { PlantFacts } from "./facts.ts";
 import { type Medium, mediumVolume_mL, USUAL_POT } from "./pot.ts";
@@ -32,6 +33,6 @@ export function usualCapacity(plant: PlantFacts): Reading {
     value,
     sd: value * ([CAPACITY_SD_frac, CAPACITY_SD_UNKNOWN_frac, CAPACITY_SD_NOTHING_frac][unknown_n] as number),
     origin: "assumed",
-    from: `${Math.round(mediumVolume_mL(pot))} mL of ${plant.medium === "unknown" ? "an unknown" : plant.medium === "bark" ? "bark" : `a ${plant.medium}`} medium holding ${Math.round(AVAILABLE_frac[plant.medium] * 100)} % for the plant`,
+    from: whence((words) => words.capacity(plant.medium, mediumVolume_mL(pot), AVAILABLE_frac[plant.medium])),
   };
 }

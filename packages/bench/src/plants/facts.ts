@@ -1,6 +1,7 @@
 import type { Ending } from "../book/effects.ts";
 import type { EntryId, PlantId, Sha256 } from "../book/entry.ts";
 import type { RoundFacts } from "../round/round-facts.ts";
+import { whence } from "../words/whence.ts";
 import type { Reading } from "../working/reading.ts";
 import { type Medium, type Pot, rimArea_m2, USUAL_POT } from "./pot.ts";
 
@@ -78,18 +79,18 @@ export const fullLeafArea_m2 = (plant: PlantFacts): number =>
 /** One-sided leaf area by leaf count, else by kind and pot. */
 export function usualLeafArea(plant: PlantFacts): Reading {
   if (plant.leaves_n) {
+    const leaves_n = plant.leaves_n.value;
     const { length_cm, width_cm } = leafSize_cm(plant);
-    const value =
-      (plant.leaves_n.value * plant.leavesKept_frac * length_cm * width_cm * LEAF_FORM_frac) / 10_000;
+    const value = (leaves_n * plant.leavesKept_frac * length_cm * width_cm * LEAF_FORM_frac) / 10_000;
     return {
       value,
       sd: value * (plant.leafLength_cm ? 0.2 : 0.35),
       origin: plant.leafLength_cm ? "measured" : "assumed",
-      from: `${plant.leaves_n.value} leaves of about ${length_cm} × ${width_cm} cm`,
+      from: whence((words) => words.leaves(leaves_n, length_cm, width_cm)),
     };
   }
   const value = fullLeafArea_m2(plant) * plant.leavesKept_frac;
-  return { value, sd: value * 0.5, origin: "assumed", from: `usual for this kind in a pot of this width` };
+  return { value, sd: value * 0.5, origin: "assumed", from: whence((words) => words.leavesUsual) };
 }
 
 /** Width of a leaf, m, for the boundary layer. */

@@ -1,4 +1,5 @@
 import type { Say } from "../words/say.ts";
+import { stageSaid } from "../words/stage-names.ts";
 import type { Brought, PlantMeasured, Potted } from "./kinds.ts";
 import type { Pot } from "./pot.ts";
 
@@ -88,15 +89,6 @@ const english = (say: Say): PlantSentences => ({
   reopened: () => "taken back into the book",
 });
 
-const STAGE_DE = {
-  seedling: "Sämling",
-  "in leaf": "im Laub",
-  "in bud": "in Knospe",
-  "in flower": "in Blüte",
-  "in fruit": "mit Früchten",
-  "at rest": "in Ruhe",
-} as const;
-
 const german = (say: Say): PlantSentences => ({
   brought: (data) =>
     say.list([
@@ -117,7 +109,7 @@ const german = (say: Say): PlantSentences => ({
       ...(data.leaves_n === undefined ? [] : [`${data.leaves_n} Blätter`]),
       ...(data.leafLength_cm === undefined ? [] : [`Blatt ${say.length(data.leafLength_cm)} lang`]),
       ...(data.leafWidth_cm === undefined ? [] : [`Blatt ${say.length(data.leafWidth_cm)} breit`]),
-      ...(data.stage === undefined ? [] : [STAGE_DE[data.stage]]),
+      ...(data.stage === undefined ? [] : [stageSaid(data.stage, say)]),
     ])}`,
   noted: (text) => `„${text}“`,
   ended: (how) =>

@@ -1,3 +1,4 @@
+import type { Said } from "../words/said.ts";
 import type { Origin } from "./working.ts";
 
 /** A named quantity that one craft offers to the others, with its doubt and where it comes from. */
@@ -7,5 +8,5 @@ export interface Reading {
   readonly sd: number;
   readonly origin: Origin;
   /** In words for the working: "24 leaves of about 5 x 2.5 cm". */
-  readonly from: string;
+  readonly from: Said;
 }

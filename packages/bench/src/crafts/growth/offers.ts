@@ -1,10 +1,13 @@
 import type { PlantFacts } from "../../plants/facts.ts";
+import type { Said } from "../../words/said.ts";
 import type { Reading } from "../../working/reading.ts";
 import type { Sight } from "../craft.ts";
 import { knowsLeafArea, leafAreaSd_ln } from "./leaves.ts";
 import { growthSettings } from "./settings.ts";
 import type { GrowthSlice } from "./slice.ts";
 import { codeNow, stageNow, stateNow } from "./stage-now.ts";
+import { growthWords } from "./words.ts";
+import type { OfferedWords } from "./words-shape.ts";
 
 const Z80 = 1.2816;
 /** A stage that was seen so little warmth ago is still what was seen. @source our assumption: about a week at 22 °C */
@@ -12,23 +15,10 @@ const JUST_SEEN_Cd = 80;
 /** Doubt of a code at the very least, and of one that was seen too long ago. @source our assumption */
 const CODE_SD = { least: 1, rest: 5, old: 20 } as const;
 
-const STAGE_FROM = {
-  guess: "not known",
-  sown: "by the warmth since it was sown",
-  seen: "by the warmth since it was seen",
-  cut: "by the warmth since it broke buds",
-  just: "seen",
-  old: "seen too long ago to tell",
-  rest: "seen at rest",
-  cutBack: "cut back: at rest until new leaves come",
-} as const;
-
-const AREA_FROM = {
-  usual: "usual for kind and pot",
-  sown: "grown since it was sown, by warmth and light",
-  cut: "left by the cut, grown since by warmth and light",
-  counted: "leaves counted or measured, grown since by warmth and light",
-} as const;
+const offered =
+  (of: (words: OfferedWords) => string): Said =>
+  (say) =>
+    of(growthWords(say).offered);
 
 /** Readings that the other crafts may use. */
 export const growthOffers = {
@@ -47,7 +37,7 @@ export const growthOffers = {
           : grown_ln === 0 && leaves.leaf_cm2 > 0
             ? "measured"
             : "learned",
-      from: AREA_FROM[leaves.from],
+      from: offered(({ area }) => area[leaves.from]),
     };
   },
   /** The doubt is worked out for who asks for it: watering asks for the code at every pour. */
@@ -57,50 +47,55 @@ export const growthOffers = {
     const state = stateNow(growing, sight);
     if (state === "guess" || (state === "run out" && clock.how !== "seen")) return undefined;
     if (state === "run out")
-      return { value: clock.bbch, sd: CODE_SD.old, origin: "assumed", from: STAGE_FROM.old };
+      return {
+        value: clock.bbch,
+        sd: CODE_SD.old,
+        origin: "assumed",
+        from: offered(({ stage }) => stage.old),
+      };
     if (state === "resting") {
       const isSeen = clock.how === "seen";
       return {
         value: 0,
         sd: CODE_SD.rest,
         origin: isSeen ? "measured" : "learned",
-        from: isSeen ? STAGE_FROM.rest : STAGE_FROM.cutBack,
+        from: offered(({ stage }) => (isSeen ? stage.rest : stage.cutBack)),
       };
     }
-    const isJust = clock.how === "seen" && growing.sum_Cd < JUST_SEEN_Cd;
+    const { how } = clock;
+    if (how === "guess") return undefined;
+    const isJust = how === "seen" && growing.sum_Cd < JUST_SEEN_Cd;
     return {
       value: codeNow(growing, state, sight),
       get sd() {
         const { bbchLow, bbchHigh } = stageNow(growing, sight);
         return Math.max(CODE_SD.least, (bbchHigh - bbchLow) / (2 * Z80));
       },
-      origin: isJust ? "measured" : clock.how === "seen" ? "learned" : "assumed",
-      from: isJust ? STAGE_FROM.just : STAGE_FROM[clock.how],
+      origin: isJust ? "measured" : how === "seen" ? "learned" : "assumed",
+      from: offered(({ stage }) => (isJust ? stage.just : stage[how])),
     };
   },
   thermalTime_Cd: ({ known, now }: GrowthSlice): Reading | undefined => {
     const { clock } = known;
-    if (clock.how === "guess") return undefined;
+    const { how } = clock;
+    if (how === "guess") return undefined;
     return {
       value: now[0],
       sd: clock.sd_Cd,
-      origin: clock.how === "sown" && clock.sd_Cd > 0 ? "assumed" : "learned",
-      from: {
-        sown: "warmth since it was sown",
-        seen: "warmth since its stage was seen",
-        cut: "warmth since it broke buds",
-      }[clock.how],
+      origin: how === "sown" && clock.sd_Cd > 0 ? "assumed" : "learned",
+      from: offered(({ warmth }) => warmth[how]),
     };
   },
   nodes_n: ({ known, now }: GrowthSlice, _plant: PlantFacts, sight: Sight): Reading | undefined => {
     const { nodes } = known;
     const made_n = now[3];
-    if (nodes.from === "unknown") return undefined;
+    const { from } = nodes;
+    if (from === "unknown") return undefined;
     return {
       value: Math.min(500, nodes.nodes_n + made_n),
       sd: Math.hypot(nodes.sd_n, growthSettings(sight).nodeSpread_frac * made_n),
-      origin: nodes.from === "sown" ? "assumed" : made_n < 0.5 ? "measured" : "learned",
-      from: nodes.from === "sown" ? "made since it was sown, by warmth" : "counted, and made since by warmth",
+      origin: from === "sown" ? "assumed" : made_n < 0.5 ? "measured" : "learned",
+      from: offered((words) => words.nodes[from]),
     };
   },
 };

@@ -4,6 +4,13 @@ import type { LeavesMeasured, NodesCounted, Staged } from "./kinds.ts";
 import type { Pace } from "./pace.ts";
 import type { PlainStage, StageName } from "./stages.ts";
 
+export interface OfferedWords {
+  readonly stage: Readonly<Record<"sown" | "seen" | "cut" | "just" | "old" | "rest" | "cutBack", string>>;
+  readonly area: Readonly<Record<"usual" | "sown" | "cut" | "counted", string>>;
+  readonly warmth: Readonly<Record<"sown" | "seen" | "cut", string>>;
+  readonly nodes: Readonly<Record<"sown" | "counted", string>>;
+}
+
 /** Every sentence of the craft. One catalogue a language; a missing sentence does not compile. */
 export interface GrowthWords {
   staged(data: Staged): string;
@@ -28,6 +35,8 @@ export interface GrowthWords {
     count(number: string, seconds: number): string;
   };
   readonly cannotBeRead: string;
+  /** Where what the other crafts read comes from. */
+  readonly offered: OfferedWords;
   readonly working: WorkingWords;
   looks(): readonly Look[];
   readonly sign: {

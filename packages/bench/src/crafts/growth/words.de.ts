@@ -81,6 +81,32 @@ export function german(say: Say): GrowthWords {
     },
     cannotBeRead:
       "Dieser Eintrag ist nicht als Stadium, Blätter oder Knoten lesbar. Er bleibt stehen und wird nicht benutzt.",
+    offered: {
+      stage: {
+        sown: "nach der Wärme seit der Aussaat",
+        seen: "nach der Wärme, seit es gesehen wurde",
+        cut: "nach der Wärme seit dem Austrieb",
+        just: "gesehen",
+        old: "vor zu langer Zeit gesehen",
+        rest: "in Ruhe gesehen",
+        cutBack: "zurückgeschnitten: in Ruhe, bis neue Blätter kommen",
+      },
+      area: {
+        usual: "üblich für Art und Topf",
+        sown: "seit der Aussaat gewachsen, nach Wärme und Licht",
+        cut: "vom Schnitt gelassen, seither nach Wärme und Licht gewachsen",
+        counted: "Blätter gezählt oder gemessen, seither nach Wärme und Licht gewachsen",
+      },
+      warmth: {
+        sown: "Wärme seit der Aussaat",
+        seen: "Wärme, seit das Stadium gesehen wurde",
+        cut: "Wärme seit dem Austrieb",
+      },
+      nodes: {
+        sown: "seit der Aussaat gebildet, nach Wärme",
+        counted: "gezählt, seither nach Wärme gebildet",
+      },
+    },
     working: workingsGerman(say),
     looks: () => [{ key: "no new leaves", where: "tip", said: "seit zwei Wochen keine neuen Blätter" }],
     sign: {

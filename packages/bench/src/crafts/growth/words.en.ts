@@ -80,6 +80,29 @@ export function english(say: Say): GrowthWords {
         `Count the leaves of ${number} and measure one (${seconds} s): its use is then known better.`,
     },
     cannotBeRead: "This entry cannot be read as a stage, leaves or nodes. It is kept and not used.",
+    offered: {
+      stage: {
+        sown: "by the warmth since it was sown",
+        seen: "by the warmth since it was seen",
+        cut: "by the warmth since it broke buds",
+        just: "seen",
+        old: "seen too long ago to tell",
+        rest: "seen at rest",
+        cutBack: "cut back: at rest until new leaves come",
+      },
+      area: {
+        usual: "usual for kind and pot",
+        sown: "grown since it was sown, by warmth and light",
+        cut: "left by the cut, grown since by warmth and light",
+        counted: "leaves counted or measured, grown since by warmth and light",
+      },
+      warmth: {
+        sown: "warmth since it was sown",
+        seen: "warmth since its stage was seen",
+        cut: "warmth since it broke buds",
+      },
+      nodes: { sown: "made since it was sown, by warmth", counted: "counted, and made since by warmth" },
+    },
     working: workingsEnglish(say),
     looks: () => [{ key: "no new leaves", where: "tip", said: "no new leaves for two weeks" }],
     sign: {

@@ -170,7 +170,7 @@ function airInput({ sight, words }: Asked, pace: Pace): WorkingInput {
     value: pace.air_C,
     unit: "°C",
     origin: air.origin,
-    from: air.from,
+    from: air.from(sight.say),
   };
 }
 
@@ -250,7 +250,7 @@ export function areaWorking(at: Asked): Working {
         value: day.dli_mol_m2_d,
         unit: "mol/m²/d",
         origin: day.light.origin,
-        from: day.light.from,
+        from: day.light.from(sight.say),
       },
     ],
     source: words.working.source.area,

@@ -1,6 +1,7 @@
 import { dayLengthCap, type LightStage, lightNeeds } from "@sillwood/science/light";
 import type { Species } from "../../plants/batch-kinds.ts";
 import type { Read } from "../../readings.ts";
+import type { Said } from "../../words/said.ts";
 import type { Origin } from "../../working/working.ts";
 import { type AimKey, capKeyOf } from "./assumptions.ts";
 
@@ -13,7 +14,7 @@ export interface NeedFigures {
   readonly aimKey: AimKey;
   /** Where the stage comes from; the need itself is always a prior. */
   readonly stageOrigin: Origin;
-  readonly stageFrom: string;
+  readonly stageFrom: Said;
 }
 export type NeedStage = Exclude<LightStage, "outdoors">;
 

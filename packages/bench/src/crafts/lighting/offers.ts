@@ -1,6 +1,7 @@
 import type { Reading } from "../../working/reading.ts";
 import { weakest } from "../../working/working.ts";
 import type { LightKept } from "./kept.ts";
+import { lightingWords } from "./words.ts";
 
 /** Readings that the other crafts may use. */
 export const lightOffers = {
@@ -16,7 +17,7 @@ export const lightOffers = {
       value,
       sd: value * Math.hypot(now[12], leafSd_frac),
       origin: weakest([lightOrigin, leafOrigin]),
-      from: "light of about a week from all around, on its leaves, their own shade taken off",
+      from: (say) => lightingWords(say).caughtFrom,
     };
   },
 };

@@ -362,7 +362,7 @@ function spotMonth({ say }: World<LightSlice>, light: MonthLight, need: NeedFigu
     low_mol_m2_d,
     high_mol_m2_d,
     origin,
-    from,
+    from: from(say),
     working: slip,
   };
 }

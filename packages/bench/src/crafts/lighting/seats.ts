@@ -208,7 +208,7 @@ function swapOf(
       value: seat.day.dli_mol_m2_d,
       unit: LIGHT,
       origin: seat.day.light.origin,
-      from: seat.day.light.from,
+      from: seat.day.light.from(say),
     });
     return [
       assumedInput(

@@ -139,7 +139,7 @@ function shortWorking(world: World, { said, band, need, darkest, was, read, tooL
       value: darkest.mid_mol_m2_d,
       unit: LIGHT,
       origin,
-      from,
+      from: from(say),
     },
     {
       name: working.doubt,

@@ -24,6 +24,8 @@ export interface LightingWords {
   question(number: string, now: string, then: string): string;
   readonly cannotRead: string;
   readonly lamp: LampWords;
+  /** Where the light that a plant catches comes from. */
+  readonly caughtFrom: string;
   readonly working: WorkingWords;
   looks(): readonly Look[];
   readonly sign: SignWords;

@@ -63,6 +63,8 @@ export function german(say: Say): LightingWords {
       askOff: (bench, now) => `Lampe von ${bench} ausschalten: das Tageslicht reicht. Jetzt ${now}.`,
       isSetNow: "Ist gestellt",
     },
+    caughtFrom:
+      "Licht von etwa einer Woche von allen Seiten auf ihrem Laub, dessen eigener Schatten abgezogen",
     working: workingsGerman(say),
     looks: () => [
       { key: "long shoots", where: "tip", said: "lange, blasse Triebe" },

@@ -56,6 +56,7 @@ export function english(say: Say): LightingWords {
       askOff: (bench, now) => `Switch off the lamp of ${bench}: daylight is enough. Now ${now}.`,
       isSetNow: "It is set",
     },
+    caughtFrom: "light of about a week from all around, on its leaves, their own shade taken off",
     working: workingsEnglish(say),
     looks: () => [
       { key: "long shoots", where: "tip", said: "long, pale shoots" },

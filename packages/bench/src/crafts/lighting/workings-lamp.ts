@@ -37,7 +37,7 @@ export function adviceWorking(parts: AdviceParts, said: string, world: World<Lig
       value: who.natural_mol_m2_d,
       unit: LIGHT,
       origin: day.light.origin,
-      from: day.light.from,
+      from: day.light.from(say),
     },
     {
       name: working.lampLight,
@@ -45,7 +45,7 @@ export function adviceWorking(parts: AdviceParts, said: string, world: World<Lig
       value: who.ppfd_umol_m2_s,
       unit: "µmol/m²s",
       origin: day.light.origin,
-      from: day.light.from,
+      from: day.light.from(say),
     },
     assumedInput(strictest.capKey, strictest.cap_h, words.hours(strictest.cap_h), working.cap),
   ];

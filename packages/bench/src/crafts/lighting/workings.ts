@@ -59,7 +59,7 @@ export function needWorking(need: NeedFigures, say: Say): Working {
         said: words.stage[need.stage],
         unit: "",
         origin: need.stageOrigin,
-        from: need.stageFrom,
+        from: need.stageFrom(say),
       },
       assumedInput(need.aimKey, need.aim_mol_m2_d, withLight(need.aim_mol_m2_d, say), working.aim),
     ],
@@ -77,7 +77,16 @@ export function lightInputs(
   const { working } = lightingWords(say);
   const part = (name: string, value: number): WorkingInput[] =>
     value > 0
-      ? [{ name, said: withLight(value, say), value, unit: LIGHT, origin: source.origin, from: source.from }]
+      ? [
+          {
+            name,
+            said: withLight(value, say),
+            value,
+            unit: LIGHT,
+            origin: source.origin,
+            from: source.from(say),
+          },
+        ]
       : [];
   const inputs = [
     ...part(working.windowPart, parts.window),
@@ -94,7 +103,7 @@ export function lightInputs(
           value: 0,
           unit: LIGHT,
           origin: source.origin,
-          from: source.from,
+          from: source.from(say),
         },
       ];
 }

@@ -118,7 +118,7 @@ function worthOf(
             value: day.dli_mol_m2_d,
             unit: LIGHT,
             origin: day.light.origin,
-            from: day.light.from,
+            from: day.light.from(say),
           },
           {
             name: words.working.doubt,

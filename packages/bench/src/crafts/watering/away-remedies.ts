@@ -78,7 +78,7 @@ function remedy(
         value: forecast.use_g_d,
         unit: "g/d",
         origin: demandOrigin(slice),
-        from: `${forecast.today.air.from}; ${forecast.today.light.from}`,
+        from: `${forecast.today.air.from(sight.say)}; ${forecast.today.light.from(sight.say)}`,
       },
       {
         name: words.working.capacity,
@@ -86,7 +86,7 @@ function remedy(
         value: capacity_g,
         unit: "g",
         origin: slice.capacityFrom === "dry-down" ? "measured" : "assumed",
-        from: sight.read("capacityPrior_g").from,
+        from: sight.read("capacityPrior_g").from(sight.say),
       },
     ],
     source: words.working.sourceDate,

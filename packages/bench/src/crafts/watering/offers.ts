@@ -2,6 +2,7 @@ import { CAPACITY, DEPLETION, meanOf, sdOf, sdOfSum } from "@sillwood/science/wa
 import type { Reading } from "../../working/reading.ts";
 import { capacityOrigin, heldOrigin } from "./origins.ts";
 import type { WaterSlice } from "./slice.ts";
+import { wateringWords } from "./words.ts";
 
 /** Readings that the other crafts may use. */
 export const waterOffers = {
@@ -11,11 +12,7 @@ export const waterOffers = {
       value: meanOf(slice.state, CAPACITY),
       sd: sdOf(slice.state, CAPACITY),
       origin,
-      from: {
-        measured: "weighed at lasting wilt",
-        learned: "learned from weights, pours and looks of this pot",
-        assumed: "by pot and medium",
-      }[origin],
+      from: (say) => wateringWords(say).offered.capacity[origin],
     };
   },
   waterHeld_g: (slice: WaterSlice): Reading => {
@@ -24,7 +21,7 @@ export const waterOffers = {
       value: Math.max(0, meanOf(slice.state, CAPACITY) - meanOf(slice.state, DEPLETION)),
       sd: sdOfSum(slice.state, [-1, 0, 0, 0, 0, 1]),
       origin,
-      from: origin === "assumed" ? "never seen: a guess between wet and dry" : "water balance of this pot",
+      from: (say) => wateringWords(say).offered.held[origin === "assumed" ? "unseen" : "balance"],
     };
   },
 };

@@ -42,6 +42,11 @@ export interface WateringWords {
   demandFar(factor: number): string;
   readonly chart: { readonly name: string; readonly waterHere: string };
   readonly letter: { readonly watered: string; readonly weighed: string; readonly looked: string };
+  /** Where what the other crafts read comes from. */
+  readonly offered: {
+    readonly capacity: Readonly<Record<"measured" | "learned" | "assumed", string>>;
+    readonly held: Readonly<Record<"unseen" | "balance", string>>;
+  };
   readonly working: WorkingWords;
   looks(): readonly Look[];
   readonly sign: SignWords;

@@ -51,6 +51,17 @@ export function german(say: Say): WateringWords {
       `Sie braucht ${say.number(factor, 1)}-mal so viel, wie so viele Blätter sollten. Blätter falsch gezählt, ein Leck, Heizungsluft?`,
     chart: { name: "Wasser übrig", waterHere: "hier gießen" },
     letter: { watered: "w", weighed: "g", looked: "s" },
+    offered: {
+      capacity: {
+        measured: "bei bleibendem Welken gewogen",
+        learned: "gelernt aus Gewichten, Gaben und Blicken an diesem Topf",
+        assumed: "nach Topf und Substrat",
+      },
+      held: {
+        unseen: "nie gesehen: zwischen nass und trocken geraten",
+        balance: "Wasserbilanz dieses Topfs",
+      },
+    },
     working: workingsGerman(say),
     looks: looksGerman,
     sign: signsGerman(say),

@@ -51,6 +51,14 @@ export function english(say: Say): WateringWords {
       `It uses ${say.number(factor, 1)} times what leaves of this size should. Leaf count wrong, a leak, or heated air?`,
     chart: { name: "water left", waterHere: "water here" },
     letter: { watered: "w", weighed: "g", looked: "l" },
+    offered: {
+      capacity: {
+        measured: "weighed at lasting wilt",
+        learned: "learned from weights, pours and looks of this pot",
+        assumed: "by pot and medium",
+      },
+      held: { unseen: "never seen: a guess between wet and dry", balance: "water balance of this pot" },
+    },
     working: workingsEnglish(say),
     looks: looksEnglish,
     sign: signsEnglish(say),

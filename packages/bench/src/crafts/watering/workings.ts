@@ -120,7 +120,7 @@ function capacityWorking({ slice }: WaterForecast, sight: Outward): Working {
       value: prior.value,
       unit: "g",
       origin: prior.origin,
-      from: prior.from,
+      from: prior.from(say),
     },
     {
       name: words.capacityLearned,
@@ -195,7 +195,7 @@ function useWorking(forecast: WaterForecast, sight: Outward): Working {
         value: area.value,
         unit: "m²",
         origin: area.origin,
-        from: area.from,
+        from: area.from(say),
       },
       {
         name: words.leafFactor,
@@ -211,7 +211,7 @@ function useWorking(forecast: WaterForecast, sight: Outward): Working {
         value: leafModel_g_m2,
         unit: "g/m²",
         origin: weakest([today.air.origin, today.light.origin]),
-        from: `${words.air}: ${today.air.from}; ${words.light}: ${today.light.from}`,
+        from: `${words.air}: ${today.air.from(say)}; ${words.light}: ${today.light.from(say)}`,
       },
       {
         name: words.surfaceFactor,
@@ -227,7 +227,7 @@ function useWorking(forecast: WaterForecast, sight: Outward): Working {
         value: surfaceModel_g_m2,
         unit: "g/m²",
         origin: weakest([today.air.origin, today.light.origin]),
-        from: today.air.from,
+        from: today.air.from(say),
       },
       assumedInput(
         "surfaceCover_frac",

@@ -1,4 +1,7 @@
 import { civilElevation_deg, extraterrestrialRadiation_MJ_m2_d, sunDay } from "@sillwood/science/sun";
+import type { Said } from "../../words/said.ts";
+import { whence } from "../../words/whence.ts";
+import type { WhenceWords } from "../../words/whence-shape.ts";
 import { type Origin, weakest } from "../../working/working.ts";
 import type { Daylight } from "../ahead.ts";
 import type { LitData } from "../kinds.ts";
@@ -18,7 +21,7 @@ export interface SpotLight {
   /** Hours of light, where somebody typed them. */
   readonly litHours_h?: number;
   readonly origin: Origin;
-  readonly from: string;
+  readonly from: Said;
 }
 
 /** Where not even the direction of the window is known: a factor of two either way. @source our assumption */
@@ -144,7 +147,7 @@ export function spotLight(
       outdoors_mol_m2_d: sky.outdoors_mol_m2_d,
     },
     lampFrom_h: lamp?.from_h ?? LAMP_ON_h,
-    ...whence(bench, panes, lamp, calibration),
+    ...cameFrom(bench, panes, lamp, calibration),
   };
 }
 
@@ -232,7 +235,7 @@ function typedAs(data: LitData, bench: Bench | undefined, sky: SkyDay): SpotLigh
     lampFrom_h: 12 - lamp_h / 2,
     ...(hours_h === undefined ? {} : { litHours_h: hours_h }),
     origin: "measured",
-    from: `daily light of ${bench?.name ?? "the spot"} as written`,
+    from: whence(({ light }) => light.written(bench?.name)),
   };
 }
 
@@ -261,31 +264,32 @@ function unknownLight(sky: SkyDay, site: Site): SpotLight {
     },
     lampFrom_h: LAMP_ON_h,
     origin: "assumed",
-    from: "direction of the window not known",
+    from: whence(({ light }) => light.directionUnknown),
   };
 }
 
-function whence(
+function cameFrom(
   bench: Bench,
   panes: readonly Pane[],
   lamp: LampLight | undefined,
   calibration: Calibration,
 ): Pick<SpotLight, "origin" | "from"> {
   const origins: Origin[] = [];
-  const parts: string[] = [];
-  if (panes.length > 0) {
-    origins.push(calibration.origin);
-    parts.push(
-      calibration.pairs_n > 0
-        ? `the window of ${bench.name}, read inside and outside ${calibration.pairs_n} ${calibration.pairs_n === 1 ? "time" : "times"}`
-        : panes[0]?.origin === "assumed"
-          ? "guessed from the direction of the window and the date"
-          : `the window of ${bench.name} as measured`,
-    );
-  }
-  if (lamp) {
-    origins.push(lamp.origin);
-    parts.push(`the lamp of ${bench.name}`);
-  }
-  return { origin: weakest(origins), from: parts.join(", ") };
+  if (panes.length > 0) origins.push(calibration.origin);
+  if (lamp) origins.push(lamp.origin);
+  const window = ({ light }: WhenceWords) =>
+    calibration.pairs_n > 0
+      ? light.paired(bench.name, calibration.pairs_n)
+      : panes[0]?.origin === "assumed"
+        ? light.guessed
+        : light.window(bench.name);
+  return {
+    origin: weakest(origins),
+    from: whence((words, say) =>
+      say.list([
+        ...(panes.length > 0 ? [window(words)] : []),
+        ...(lamp ? [words.light.lamp(bench.name)] : []),
+      ]),
+    ),
+  };
 }

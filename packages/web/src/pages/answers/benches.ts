@@ -1,4 +1,5 @@
 import { type Desk, plantList } from "@sillwood/bench/pages";
+import type { AirSource } from "@sillwood/bench/places";
 import type { BenchesSeen } from "./seen.ts";
 
 /** Benches in walking order with what each spot gets today. */
@@ -6,6 +7,7 @@ export function benchesSeen(desk: Desk): BenchesSeen {
   const { ledger, now_ms } = desk;
   const date = ledger.calendar.dateOf(now_ms);
   const missing = ledger.missing();
+  const said = ({ origin, from }: AirSource) => ({ origin, from: from(desk.say) });
   return {
     date,
     missing: [...new Set(missing.map(({ series }) => series))],
@@ -20,7 +22,7 @@ export function benchesSeen(desk: Desk): BenchesSeen {
       dayAir_C: today.dayAir_C,
       nightAir_C: today.nightAir_C,
       humidity_frac: meanHumidity(desk, bench.spots[0]?.id, date),
-      air: today.air,
+      air: said(today.air),
       demandSd_frac: today.demandSd_frac,
       spots: rows.map(({ spot, spotName, plants }) => {
         const day = ledger.airAt(spot, date);
@@ -28,7 +30,7 @@ export function benchesSeen(desk: Desk): BenchesSeen {
           id: spot,
           name: spotName,
           dli_mol_m2_d: day.dli_mol_m2_d,
-          light: day.light,
+          light: said(day.light),
           plants: plants.map(({ plant, number }) => ({ plant, number })),
         };
       }),

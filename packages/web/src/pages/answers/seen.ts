@@ -1,6 +1,6 @@
 import type { PlantId } from "@sillwood/bench/book";
 import type { PlantRow } from "@sillwood/bench/pages";
-import type { AirSource } from "@sillwood/bench/places";
+import type { Origin } from "@sillwood/bench/working";
 
 /** Benches as ruled lists, as the page of plants shows them. */
 export interface PlantsSeen {
@@ -29,11 +29,17 @@ export interface PlantsSeen {
   readonly problems: readonly string[];
 }
 
+/** Where air or light comes from, in the words of whoever asks. */
+export interface SaidSource {
+  readonly origin: Origin;
+  readonly from: string;
+}
+
 export interface SpotSeen {
   readonly id: string;
   readonly name: string;
   readonly dli_mol_m2_d: number;
-  readonly light: AirSource;
+  readonly light: SaidSource;
   readonly plants: readonly { readonly plant: PlantId; readonly number: string }[];
 }
 
@@ -49,7 +55,7 @@ export interface BenchSeen {
   readonly dayAir_C: number;
   readonly nightAir_C: number;
   readonly humidity_frac: number;
-  readonly air: AirSource;
+  readonly air: SaidSource;
   readonly demandSd_frac: number;
   readonly spots: readonly SpotSeen[];
 }

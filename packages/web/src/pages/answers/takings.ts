@@ -29,7 +29,14 @@ export function takingsOf(desk: Desk, plant: PlantId): readonly Taking[] {
   const sight = ledger.runner().sight(state);
   const readings = (Object.keys(readingKinds) as ReadingName[]).map((name): Taking => {
     const { value, origin, from } = sight.read(name);
-    return { name, what: readingKinds[name].what, unit: readingKinds[name].unit, value, origin, from };
+    return {
+      name,
+      what: readingKinds[name].what,
+      unit: readingKinds[name].unit,
+      value,
+      origin,
+      from: from(desk.say),
+    };
   });
   const day = ledger.airAt(facts.spot, ledger.calendar.dateOf(now_ms));
   const airs = day.spells.map(({ air_C }) => air_C);
@@ -40,7 +47,8 @@ export function takingsOf(desk: Desk, plant: PlantId): readonly Taking[] {
   const where = { origin: (site.assumed ? "assumed" : "measured") as Origin, from: site.name };
   const pot = facts.pot ?? USUAL_POT;
   const potted = { origin: (facts.pot ? "measured" : "assumed") as Origin, from: "pot" };
-  const air = { origin: day.air.origin, from: day.air.from };
+  const light = { origin: day.light.origin, from: day.light.from(desk.say) };
+  const air = { origin: day.air.origin, from: day.air.from(desk.say) };
   const measured = (
     name: string,
     what: string,
@@ -61,7 +69,7 @@ export function takingsOf(desk: Desk, plant: PlantId): readonly Taking[] {
       ...air,
     },
     { name: "wind_m_s", what: "air speed", unit: "m/s", value: mean(({ wind_m_s }) => wind_m_s), ...air },
-    { name: "dli_mol_m2_d", what: "light a day", unit: "mol/m²/d", value: day.dli_mol_m2_d, ...day.light },
+    { name: "dli_mol_m2_d", what: "light a day", unit: "mol/m²/d", value: day.dli_mol_m2_d, ...light },
     {
       name: "dayOfYear_d",
       what: "day of the year",
