@@ -20,7 +20,7 @@ import {
 } from "@sillwood/bench/book";
 import { afterEach, beforeEach, describe, expect, it } from "vitest";
 import { accepted, someEntries, testKinds, writer } from "../../bench/test/entry-maker.ts";
-import type { EntryStore } from "./entry-store.ts";
+import type { AsideEntry, EntryStore } from "./entry-store.ts";
 
 /** A store under test. */
 export interface Subject {
@@ -313,6 +313,46 @@ export function storeContract(subject: Subject): void {
       await store.people.erase("person-1");
       expect(await store.people.get("person-1")).toBeUndefined();
       expect(await store.people.ids()).toEqual(["person-2"]);
+    });
+
+    it("32 a device's key is found by its hash, closed with its device and not with a later pairing", async () => {
+      const key = (hash: string, device: string, made_ms: number) =>
+        ({ hash, device, person: "p", role: "helper", name: "a phone", made_ms, seen_ms: made_ms }) as const;
+      const [first, second, again] = [key("h1", "d1", 1000), key("h2", "d2", 1000), key("h3", "d1", 9000)];
+      for (const each of [second, first]) await store.keys.add(each);
+      expect(await store.keys.find("h1")).toEqual(first);
+      expect(await store.keys.find("h9")).toBeUndefined();
+      expect(await store.keys.close("d1", 5000)).toBe(1);
+      expect(await store.keys.close("d1", 6000)).toBe(0);
+      await store.keys.add(again);
+      // The book is read again at each start: an old closing must not close what was paired after it.
+      expect(await store.keys.close("d1", 5000)).toBe(0);
+      await store.keys.seen("h2", 7000);
+      expect(await store.keys.list()).toEqual([
+        { ...first, closed_ms: 5000 },
+        again,
+        { ...second, seen_ms: 7000 },
+      ]);
+    });
+
+    it("33 what is set aside is in no digest, stays as it came, and may be dropped by text or wholly", async () => {
+      const [one, two] = someEntries(3, 2).map((entry, i) => ({
+        ...refOf(entry),
+        device: "d1",
+        why: "closed" as const,
+        came_ms: 1000 + i,
+        text: entry.text,
+      })) as [AsideEntry, AsideEntry];
+      await store.aside.put([one, two]);
+      await store.aside.put([{ ...one, came_ms: 9000 }]);
+      expect(await store.aside.list()).toEqual([one, two]);
+      expect(await store.summary(readersOf)).toEqual({});
+      await store.aside.drop(one);
+      await store.aside.put([one]);
+      const { text: _gone, ...name } = one;
+      expect(await store.aside.list()).toEqual([name, two]);
+      await store.aside.clear(two);
+      expect(await store.aside.list()).toEqual([name]);
     });
 
     it("40 a backup holds every entry and file, and a second one takes its place", async () => {

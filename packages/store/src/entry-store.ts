@@ -24,6 +24,8 @@ export interface EntryStore extends SyncStore {
   readonly files: FileStore;
   readonly cache: CacheStore;
   readonly people: PersonCards;
+  readonly keys: DeviceKeys;
+  readonly aside: AsideShelf;
   /** Writes a copy that opens on its own, and the plain export with its files, into a folder. */
   backup(folder: string): Promise<BackupReport>;
   close(): Promise<void>;
@@ -78,4 +80,51 @@ export interface PersonCards {
   put(id: string, card: Json): Promise<void>;
   erase(id: string): Promise<void>;
   ids(): Promise<readonly string[]>;
+}
+
+/** What a paired device may do here. The key itself is on the device alone; kept is its SHA-256. */
+export interface DeviceKey {
+  readonly hash: string;
+  readonly device: string;
+  readonly person: string;
+  readonly role: "grower" | "helper" | "viewer";
+  /** What its holder calls it. */
+  readonly name: string;
+  readonly made_ms: number;
+  readonly seen_ms: number;
+  readonly closed_ms?: number;
+}
+
+/** Keys of devices: outside the book, gone with the server. That a device was closed stands in the book. */
+export interface DeviceKeys {
+  add(key: DeviceKey): Promise<void>;
+  find(hash: string): Promise<DeviceKey | undefined>;
+  /** By device, the oldest first. */
+  list(): Promise<readonly DeviceKey[]>;
+  /** Closes the keys of a device that were made up to then and stand open. Returns how many. */
+  close(device: string, at_ms: number): Promise<number>;
+  seen(hash: string, at_ms: number): Promise<void>;
+}
+
+/** Why an entry waits for the grower. */
+export type AsideWhy = "closed" | "for another" | "viewer" | "only the grower";
+
+export interface AsideEntry extends EntryRef {
+  /** The device that brought it, which need not be the one that wrote it. */
+  readonly device: string;
+  readonly why: AsideWhy;
+  readonly came_ms: number;
+  /** Canonical text; undefined once dropped: its name stays, so that it does not come back. */
+  readonly text?: string;
+}
+
+/** Entries that wait for the grower: unfolded, in no digest, sent to nobody else. */
+export interface AsideShelf {
+  /** Durable when it resolves. What lies there already, dropped or not, stays as it is. */
+  put(entries: readonly AsideEntry[]): Promise<void>;
+  list(): Promise<readonly AsideEntry[]>;
+  /** Forgets the text and keeps the name. */
+  drop(ref: EntryRef): Promise<void>;
+  /** Forgets it wholly, once it is in the book. */
+  clear(ref: EntryRef): Promise<void>;
 }

@@ -23,6 +23,7 @@ import type { EntryStore } from "../entry-store.ts";
 import { fileStore } from "../files/file-store.ts";
 import { storeGate } from "../sql/one-at-a-time.ts";
 import { memoryBytes } from "./memory-bytes.ts";
+import { memoryAside, memoryKeys } from "./memory-devices.ts";
 
 interface Row {
   readonly ref: EntryRef;
@@ -153,6 +154,8 @@ export function memoryStore(book = "main"): EntryStore & { readonly rows: Map<st
       erase: (id) => ask(() => void people.delete(id)),
       ids: () => ask(() => [...people.keys()].sort()),
     },
+    keys: memoryKeys(ask),
+    aside: memoryAside(ask),
     backup: (folder) => ask(() => writeExport(store, folder)),
     close: () => close(async () => undefined),
   };

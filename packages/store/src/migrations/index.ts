@@ -1,12 +1,14 @@
 import { type Kysely, type Migration, Migrator } from "kysely";
 import { StoreError, storeError } from "../errors.ts";
 import { makeBook } from "./001-book.ts";
+import { addDevices } from "./002-devices.ts";
 
 export type Engine = "sqlite" | "postgres";
 
 /** The same steps for both engines, oldest first. Names never change once released. */
 const steps = (engine: Engine): Record<string, Migration> => ({
   "001-book": { up: (db: Kysely<unknown>) => makeBook(db, engine) },
+  "002-devices": { up: addDevices },
 });
 
 /**

@@ -3,6 +3,7 @@ import type { Kysely } from "kysely";
 import { writeExport } from "../backup.ts";
 import type { EntryStore, VerifyReport } from "../entry-store.ts";
 import { type FileBytes, type FileRows, fileStore } from "../files/file-store.ts";
+import { sqlAside, sqlKeys } from "./device-tables.ts";
 import { storeGate } from "./one-at-a-time.ts";
 import { countEntries, readAll, readEntries, readRefs, readSummary } from "./reading.ts";
 import { sqlCache, sqlPeople } from "./side-tables.ts";
@@ -69,6 +70,8 @@ export function sqlStore(engine: SqlEngine): EntryStore {
     files,
     cache,
     people: sqlPeople(db, book, ask),
+    keys: sqlKeys(db, book, ask),
+    aside: sqlAside(db, book, ask, write),
     backup: async (folder) => {
       const report = await ask(() => writeExport(store, folder));
       const copies = await write(() => engine.copyInto(folder));

@@ -30,5 +30,27 @@ export interface Tables {
   file_piece: { book: string; hash: string; n: number; bytes: Uint8Array };
   cache: { book: string; key: string; value: string };
   person_card: { book: string; id: string; card: string };
+  /** One row a key, by its hash: the key itself is on the device alone. */
+  device_key: {
+    book: string;
+    hash: string;
+    device: string;
+    person: string;
+    role: string;
+    name: string;
+    made_ms: Whole;
+    seen_ms: Whole;
+    closed_ms: ColumnType<number | string | null, number | null, number | null>;
+  };
+  /** What a device may not write by itself; the text is null once the grower has dropped it. */
+  aside: {
+    book: string;
+    id: string;
+    hash: string;
+    device: string;
+    why: string;
+    came_ms: Whole;
+    json: string | null;
+  };
   writer: { book: string; holder: string; label: string; host: string; pid: number; beat_ms: Whole };
 }
