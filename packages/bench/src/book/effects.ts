@@ -1,3 +1,25 @@
+/** What is dissolved in a pot, by mass of the element (bicarbonate by mass of the ion): the species of the one solute ledger. */
+export const soluteSpecies = [
+  "NO3N",
+  "NH4N",
+  "ureaN",
+  "P",
+  "K",
+  "Ca",
+  "Mg",
+  "S",
+  "Na",
+  "Cl",
+  "HCO3",
+  "B",
+  "Cu",
+  "Fe",
+  "Mn",
+  "Mo",
+  "Zn",
+] as const;
+export type SoluteSpecies = (typeof soluteSpecies)[number];
+
 /**
  * What an entry does to a plant, batch, spot or supply, in one closed list. Crafts talk to one another only
  * through these and through readings: a craft may fold any effect and never sees another craft's entry kinds.
@@ -11,7 +33,7 @@ export type Effect =
       readonly leachate_mL?: number;
     }
   | { readonly effect: "water out"; readonly volume_mL: number }
-  | { readonly effect: "solutes"; readonly added_mg: Readonly<Record<string, number>> }
+  | { readonly effect: "solutes"; readonly added_mg: Readonly<Partial<Record<SoluteSpecies, number>>> }
   /** Mass put on (positive) or taken off (negative) that is not water: stake, clippings, fruit. */
   | { readonly effect: "mass"; readonly change_g: number }
   | { readonly effect: "leaf area"; readonly kept_frac?: number; readonly measured_m2?: number }

@@ -5,7 +5,7 @@ export * from "./choose.ts";
 export * from "./clock.ts";
 export * from "./correct.ts";
 export * from "./digest.ts";
-export type { Effect, EffectName, Ending } from "./effects.ts";
+export { type Effect, type EffectName, type Ending, type SoluteSpecies, soluteSpecies } from "./effects.ts";
 export * from "./entry.ts";
 export * from "./envelope.ts";
 export { choice, count, day, type FieldFacts, id, quantity, text } from "./fields.ts";
