@@ -7,24 +7,31 @@ const LOOPBACK = new Set(["127.0.0.1", "localhost", "[::1]"]);
 /** Whether an address to listen on stays inside this machine. */
 export const isLoopback = (host: string): boolean => LOOPBACK.has(host) || host === "::1";
 
+/** How this server may be called, and from where pages may write. */
+export interface Names {
+  /** Host names, without a port; this machine's own when left out. */
+  readonly hosts?: readonly string[];
+  /** Further origins whose pages may write, as that of a development server or the one that a proxy answers to. */
+  readonly origins?: readonly string[];
+}
+
 /**
- * Lets in only what was sent to this machine by its own name, and writes only from pages of this very server.
- * The first stops a stranger's name that has been pointed at 127.0.0.1 (DNS rebinding), the second a stranger's page in the
- * same browser (request forgery). Neither knows who sits at the keyboard: whoever can use this machine can use the book.
- *
- * @param origins further origins whose pages may write, as that of a development server
+ * Lets in only what was sent to this server by a name of its own, and writes only from its own pages.
+ * The first stops a stranger's name that has been pointed at this machine (DNS rebinding), the second a stranger's page in the
+ * same browser (request forgery). Who sits at the keyboard is the door keeper's question.
  */
-export function guard(origins: readonly string[]): MiddlewareHandler {
+export function guard({ hosts = [...LOOPBACK], origins = [] }: Names): MiddlewareHandler {
+  const own = new Set(hosts.map((host) => (/^[^[].*:/.test(host) ? `[${host}]` : host)));
   return async (c, next) => {
     const url = new URL(c.req.url);
     const host = c.req.header("host") ?? url.host;
-    if (host !== url.host || !LOOPBACK.has(url.hostname))
-      throw new HttpProblem(421, "this server answers only to its own name on this machine", [
+    if (host !== url.host || !own.has(url.hostname))
+      throw new HttpProblem(421, "this server answers only to its own names", [
         {
           path: "host",
           message: "is another name",
           value: host.slice(0, 200),
-          limit: [...LOOPBACK].join(", "),
+          limit: [...own].join(", "),
         },
       ]);
     const origin = c.req.header("origin");

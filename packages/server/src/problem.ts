@@ -8,10 +8,17 @@ export class HttpProblem extends Error {
   override readonly name = "HttpProblem";
   readonly status: number;
   readonly problems: readonly Problem[];
-  constructor(status: number, title: string, problems: readonly Problem[] = []) {
+  readonly headers: Readonly<Record<string, string>>;
+  constructor(
+    status: number,
+    title: string,
+    problems: readonly Problem[] = [],
+    headers: Readonly<Record<string, string>> = {},
+  ) {
     super(title);
     this.status = status;
     this.problems = problems;
+    this.headers = headers;
   }
 }
 
@@ -48,7 +55,8 @@ export function problemResponse(error: unknown, log: (line: string) => void): Re
   // A body that broke its limit while a store was reading it: the refusal is ours, not the store's failure.
   if (error instanceof StoreError && error.cause instanceof HttpProblem)
     return problemResponse(error.cause, log);
-  if (error instanceof HttpProblem) return answer(error.status, error.message, error.problems);
+  if (error instanceof HttpProblem)
+    return answer(error.status, error.message, error.problems, undefined, error.headers);
   if (error instanceof StoreError) {
     const status = FAULTS[error.fault];
     if (status !== undefined) return answer(status, error.message, []);
@@ -58,11 +66,18 @@ export function problemResponse(error: unknown, log: (line: string) => void): Re
   return answer(500, "something went wrong here; the log tells more under this number", [], incident);
 }
 
-function answer(status: number, title: string, problems: readonly Problem[], incident?: string): Response {
+function answer(
+  status: number,
+  title: string,
+  problems: readonly Problem[],
+  incident?: string,
+  more: Readonly<Record<string, string>> = {},
+): Response {
   const body = JSON.stringify({ title, status, problems, ...(incident ? { incident } : {}) });
   const headers: Record<string, string> = {
     "content-type": "application/problem+json",
     "cache-control": "no-store",
+    ...more,
   };
   if (status === 503) headers["retry-after"] = "5";
   return new Response(body, { status, headers });

@@ -22,7 +22,7 @@ it("answers on loopback, tells when the port is taken, and closes with listeners
 it.each(["0.0.0.0", "::", "192.168.1.20", "example.org", ""])("refuses to listen on %j", async (host) => {
   const refusal = listen(app(), { port: 0, host });
   await expect(refusal).rejects.toBeInstanceOf(ListenError);
-  await expect(refusal).rejects.toThrow(/no sign-in yet/);
+  await expect(refusal).rejects.toThrow(/nobody is asked for a key here/);
 });
 
 it.each([-1, 65_536, 1.5, Number.NaN])("refuses port %d", async (port) => {

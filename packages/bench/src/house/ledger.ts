@@ -186,7 +186,7 @@ export function createLedger({
   }
 
   /** Kinds of house entries that a plant's history does not depend on: they leave its runs as they are. */
-  const APART = /^(supply|batch|round|book|forecast)\./;
+  const APART = /^((supply|batch|round|book|forecast)\.|device\.(paired|closed)$)/;
   const weightOf = (kind: string) => (APART.test(kind) ? "apart" : "runs");
 
   /** Every plant has to be run again: places, people, weather or assumptions changed. */

@@ -41,7 +41,7 @@ function sameNumbers(desk: Desk): Ask[] {
   }));
 }
 
-/** The same act entered by two people: asked, both kept until somebody says otherwise. */
+/** The same act entered by two people, or by one on two devices: asked, both kept until somebody says otherwise. */
 function doneTwice(desk: Desk): Ask[] {
   const words = roundWords(desk.say);
   const { ledger, say, now_ms } = desk;
@@ -54,7 +54,8 @@ function doneTwice(desk: Desk): Ask[] {
     );
     for (let i = 1; i < recent.length; i++) {
       const [a, b] = [recent[i - 1]?.entry, recent[i]?.entry];
-      if (!a || !b || a.by === b.by || b.at_ms - a.at_ms > TWICE_WITHIN_ms || settled_ms > b.at_ms) continue;
+      const bySame = a?.by === b?.by && a?.device === b?.device;
+      if (!a || !b || bySame || b.at_ms - a.at_ms > TWICE_WITHIN_ms || settled_ms > b.at_ms) continue;
       asks.push({
         key: `twice:${a.id}:${b.id}`,
         said: words.wateredTwice(

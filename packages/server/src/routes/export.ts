@@ -1,10 +1,12 @@
 import { exportBook } from "@sillwood/bench/book";
 import type { Hono } from "hono";
+import { grower } from "../access/who.ts";
 import { bookAt, type House } from "../house.ts";
 
 /** The whole book as lines of JSON; each file that it lists is fetched at `/books/{book}/files/{hash}`. */
 export function exportRoute(app: Hono, house: House): void {
   app.get("/books/:book/export", (c) => {
+    grower(c);
     const store = bookAt(house, c);
     const lines = exportBook(store.book, store.all(), store.files.list());
     const encoder = new TextEncoder();

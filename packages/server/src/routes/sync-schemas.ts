@@ -47,5 +47,7 @@ export const summaryAnswer = v.object({
 export const entriesAnswer = v.object({
   stored: v.array(refSchema),
   refused: v.array(v.object({ id: v.string(), hash: v.string(), problems: v.array(v.unknown()) })),
+  /** Waits for the grower, as everything from a device that was shut out. */
+  aside: v.array(refSchema),
 });
 export const fetchAnswer = v.object({ entries: v.array(v.unknown()), redacted: v.array(redactedSchema) });

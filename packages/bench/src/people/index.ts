@@ -1,0 +1,1 @@
+export { DEVICE_CLOSED, DEVICE_PAIRED, peopleKinds, type Role, roles } from "./kinds.ts";

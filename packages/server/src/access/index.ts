@@ -1,0 +1,3 @@
+export { closeAsTheBookSays } from "./closings.ts";
+export { CertificateError, type HouseCertificate, houseCertificate } from "./own-certificate.ts";
+export { type Pairings, pairings } from "./pairing.ts";
