@@ -1,5 +1,5 @@
 // node tools/build.mjs [--if-stale] [web|server|cli|science ...]: builds what is served, run or published.
-import { existsSync, readFileSync, realpathSync, writeFileSync } from "node:fs";
+import { copyFileSync, existsSync, readFileSync, realpathSync, writeFileSync } from "node:fs";
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { fingerprint } from "./fingerprint.mjs";
@@ -36,6 +36,13 @@ export async function bundle(folder, outFile, entry = usualEntry) {
   });
 }
 
+/** A thread's own program stands beside whoever starts it. */
+const withThreads = async (folder, outFile) => {
+  await bundle(folder, outFile);
+  const thread = "slow-hash-worker.mjs";
+  copyFileSync(join(root, "packages/server/src/access", thread), join(root, folder, "dist", thread));
+};
+
 const typescript = join(root, "node_modules/typescript/bin/tsc");
 
 /** Plain modules with declarations, for whoever wants the formulas without the house. */
@@ -68,7 +75,7 @@ const products = {
   server: {
     sources: ["packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
     made: "packages/server/dist/server.js",
-    make: () => bundle("packages/server", "server.js"),
+    make: () => withThreads("packages/server", "server.js"),
   },
   cli: {
     sources: [
@@ -80,7 +87,7 @@ const products = {
       "simulator",
     ],
     made: "packages/cli/dist/sillwood.js",
-    make: () => bundle("packages/cli", "sillwood.js"),
+    make: () => withThreads("packages/cli", "sillwood.js"),
   },
   science: {
     sources: ["packages/science"],

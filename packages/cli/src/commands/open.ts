@@ -1,22 +1,27 @@
 import { existsSync } from "node:fs";
 import { type AddressInfo, createServer } from "node:net";
 import { fileURLToPath } from "node:url";
-import { createApp } from "@sillwood/server/app";
-import { ListenError, listen } from "@sillwood/server/listen";
+import { ListenError } from "@sillwood/server/listen";
 import { kinds } from "../book/kinds.ts";
 import { openForWriting } from "../book/open-book.ts";
 import { type BookPlace, placeOf, placeSaid } from "../book/place.ts";
 import { type Call, type Command, textOption } from "../command.ts";
 import { dataError, UsageError } from "../errors.ts";
+import { type Doors, openDoors, portOf } from "../opening/at-home.ts";
 import { demoPath } from "../opening/demo-book.ts";
+import { pairFirst } from "../opening/pair-first.ts";
 
 const USUAL_PORT = 7373;
 
 /** Serves the book and the app on this machine until somebody stops it. */
 export const open: Command = {
   verb: "open",
-  what: "serve the book and the app on this computer",
-  usage: ["[--demo | --book FILE|postgres://…] [--port N]"],
+  what: "serve the book and the app on this computer, and to paired phones at home",
+  usage: [
+    "[--demo | --book FILE|postgres://…] [--port N]",
+    "--at-home [--name NAME.local] [--home-port N] [--pair ROLE]",
+    "--behind https://NAME/ [--home-port N] [--pair ROLE]",
+  ],
   options: {
     demo: { type: "boolean", what: "an invented grower's book with about forty plants, made anew each day" },
     port: {
@@ -24,17 +29,30 @@ export const open: Command = {
       value: "N",
       what: `port on this computer; else ${USUAL_PORT}, 0 for any free one`,
     },
+    "at-home": {
+      type: "boolean",
+      what: "let paired phones in over HTTPS, with a certificate that this computer makes",
+    },
+    behind: {
+      type: "string",
+      value: "URL",
+      what: "let paired phones in through a proxy that answers to this https address",
+    },
+    name: { type: "string", value: "NAME", what: "a further name of this computer at home, as bench.local" },
+    "home-port": { type: "string", value: "N", what: "port for phones; else one more than --port" },
+    pair: { type: "string", value: "ROLE", what: "print a code for one phone: grower, helper, viewer" },
     web: { type: "string", value: "FOLDER", what: "the built app; else the one that came with this program" },
   },
   help: [
-    "Only this computer can reach it: there is no sign-in yet, so no other address is served.",
+    "Without --at-home or --behind only this computer can reach it, and nobody is asked for a key.",
+    "A phone comes in by a code from People in Settings; docs/at-home.md tells the steps.",
     "Stop it with Ctrl+C. Nothing that was acknowledged is lost however it ends.",
   ],
-  example: ["sillwood open --demo", "sillwood open --book my.sillwood --port 7400"],
+  example: ["sillwood open --demo", "sillwood open --book my.sillwood --at-home"],
   async run(call) {
     if (call.words.length > 0)
       throw new UsageError(`open takes no words, only options: ${call.words[0]?.slice(0, 60)}.`);
-    const port = await freePort(portOf(call));
+    const port = await freePort(portOf(call, "port", USUAL_PORT));
     if (call.options["demo"] === true && call.options["book"] !== undefined)
       throw new UsageError("--demo and --book name two books; choose one.");
     const place: BookPlace =
@@ -42,13 +60,12 @@ export const open: Command = {
     const store = await openForWriting(place, `sillwood open, http://127.0.0.1:${port}`);
     try {
       const webDir = webFolder(call);
-      const app = createApp({
+      const doors = await openDoors(call, port, {
         store,
         kinds,
         ...(webDir === undefined ? {} : { webDir }),
         log: (line) => call.around.err(`${line}\n`),
-      });
-      const listening = await listen(app, { port }).catch((error: unknown) => {
+      }).catch((error: unknown) => {
         if (error instanceof ListenError) throw dataError("port", error.message, port);
         throw error;
       });
@@ -56,11 +73,21 @@ export const open: Command = {
       // One month of one device each start: the whole book comes round without anybody waiting for it.
       const { damaged } = await store.verify("next");
       const count_n = await store.count_n();
-      const json = { book: placeSaid(place), entries_n: count_n, address: `${listening.url}/` };
+      const first = await pairFirst(call, store, doors);
+      const json = {
+        book: placeSaid(place),
+        entries_n: count_n,
+        address: `${doors.own.url}/`,
+        ...(doors.address === undefined ? {} : { atHome: doors.address }),
+        ...(doors.fingerprint === undefined ? {} : { fingerprint: doors.fingerprint }),
+        ...(first ? { code: first.code } : {}),
+      };
       call.ready(
         json,
         `${placeSaid(place)}: ${count_n} ${count_n === 1 ? "entry" : "entries"}.\n` +
-          `Open in a browser on this computer:\n${listening.url}/\n` +
+          `Open in a browser on this computer:\n${doors.own.url}/\n` +
+          atHomeSaid(doors) +
+          (first ? `Code for one phone, for ten minutes: ${first.code}\n` : "") +
           (webDir === undefined
             ? "The app is not built: npm run build. Programs are served all the same.\n"
             : "Ctrl+C stops it.\n"),
@@ -68,13 +95,22 @@ export const open: Command = {
       if (damaged.length > 0)
         call.around.err(`${damaged.length} damaged entries wait for a good copy from another device.\n`);
       await stopped;
-      await listening.close();
+      await doors.close();
       return { json, text: "", shown: true };
     } finally {
       await store.close();
     }
   },
 };
+
+function atHomeSaid({ address, fingerprint }: Doors): string {
+  if (address === undefined) return "";
+  if (fingerprint === undefined) return `Phones come in through the proxy:\n${address}\n`;
+  return (
+    `Phones at home:\n${address}\n` +
+    `Once on each phone: open ${address}house.crt, install it as a trusted authority, and compare\n${fingerprint}\n`
+  );
+}
 
 /** The port itself; for 0 one that is free just now, so that the book's lock can name the address from the first moment. */
 async function freePort(port: number): Promise<number> {
@@ -84,15 +120,6 @@ async function freePort(port: number): Promise<number> {
   const { port: free } = server.address() as AddressInfo;
   await new Promise((resolve) => server.close(resolve));
   return free;
-}
-
-function portOf(call: Call): number {
-  const typed = textOption(call, "port");
-  if (typed === undefined) return USUAL_PORT;
-  const port = /^\d{1,5}$/.test(typed) ? Number(typed) : Number.NaN;
-  if (!(port >= 0 && port <= 65_535))
-    throw new UsageError(`--port is ${JSON.stringify(typed)}; expected 0 to 65535.`);
-  return port;
 }
 
 /** The app beside this program: in the built file's neighbour package, or where `--web` says. */

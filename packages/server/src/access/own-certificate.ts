@@ -19,6 +19,8 @@ export interface HouseCertificate {
 }
 
 const ALGORITHM = { name: "ECDSA", namedCurve: "P-256", hash: "SHA-256" } as const;
+// The same thing; its type has another name where no browser is declared.
+const CRYPTO = webcrypto as never;
 const NAME_CONSTRAINTS = "2.5.29.30";
 const DAY_ms = 86_400_000;
 /** Ten years for the authority, so that phones are told once; a year for each start's own. */
@@ -49,10 +51,9 @@ export async function houseCertificate(
   given: readonly string[],
   now_ms: number,
 ): Promise<HouseCertificate> {
-  const crypto = webcrypto as unknown as Crypto;
-  x509.cryptoProvider.set(crypto);
+  x509.cryptoProvider.set(CRYPTO);
   const all = homeNames(given);
-  const authority = await authorityIn(folder, all, now_ms, crypto);
+  const authority = await authorityIn(folder, all, now_ms);
   const constraints = authority.certificate.getExtension(NAME_CONSTRAINTS)?.value ?? new ArrayBuffer(0);
   const vouched = (name: string) => vouchesFor(new Uint8Array(constraints), name);
   const strange = given.find((name) => !vouched(name));
@@ -62,7 +63,7 @@ export async function houseCertificate(
     );
   // A machine that was renamed is still reached by its addresses.
   const names = all.filter(vouched);
-  const keys = await crypto.subtle.generateKey(ALGORITHM, true, ["sign", "verify"]);
+  const keys = await webcrypto.subtle.generateKey(ALGORITHM, true, ["sign", "verify"]);
   const certificate = await x509.X509CertificateGenerator.create(
     {
       subject: "CN=Sillwood",
@@ -79,16 +80,16 @@ export async function houseCertificate(
         new x509.SubjectAlternativeNameExtension(
           names.map((value) => ({ type: isAddress(value) ? ("ip" as const) : ("dns" as const), value })),
         ),
-        await x509.AuthorityKeyIdentifierExtension.create(authority.certificate, false, crypto),
-        await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, crypto),
+        await x509.AuthorityKeyIdentifierExtension.create(authority.certificate, false, CRYPTO),
+        await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, CRYPTO),
       ],
     },
-    crypto,
+    CRYPTO,
   );
-  const fingerprint = Buffer.from(await authority.certificate.getThumbprint("SHA-256", crypto));
+  const fingerprint = Buffer.from(await authority.certificate.getThumbprint("SHA-256", CRYPTO));
   return {
     cert: `${certificate.toString("pem")}\n${authority.certificate.toString("pem")}\n`,
-    key: await pemOf(keys.privateKey, crypto),
+    key: await pemOf(keys.privateKey),
     authority: new Uint8Array(authority.certificate.rawData),
     fingerprint: fingerprint
       .toString("hex")
@@ -105,24 +106,19 @@ export class CertificateError extends Error {
 
 interface Authority {
   readonly certificate: x509.X509Certificate;
-  readonly key: CryptoKey;
+  readonly key: webcrypto.CryptoKey;
 }
 
-async function authorityIn(
-  folder: string,
-  names: readonly string[],
-  now_ms: number,
-  crypto: Crypto,
-): Promise<Authority> {
+async function authorityIn(folder: string, names: readonly string[], now_ms: number): Promise<Authority> {
   const [certPath, keyPath] = [join(folder, "authority.crt.pem"), join(folder, "authority.key.pem")] as const;
   if (existsSync(certPath) && existsSync(keyPath)) {
     const certificate = new x509.X509Certificate(readFileSync(certPath, "utf8"));
     const der = new Uint8Array(x509.PemConverter.decodeFirst(readFileSync(keyPath, "utf8")));
     if (certificate.notAfter.getTime() > now_ms + SERVER_d * DAY_ms)
-      return { certificate, key: await crypto.subtle.importKey("pkcs8", der, ALGORITHM, false, ["sign"]) };
+      return { certificate, key: await webcrypto.subtle.importKey("pkcs8", der, ALGORITHM, false, ["sign"]) };
   }
   mkdirSync(folder, { recursive: true, mode: 0o700 });
-  const keys = await crypto.subtle.generateKey(ALGORITHM, true, ["sign", "verify"]);
+  const keys = await webcrypto.subtle.generateKey(ALGORITHM, true, ["sign", "verify"]);
   const certificate = await x509.X509CertificateGenerator.createSelfSigned(
     {
       name: "CN=Sillwood at home",
@@ -134,12 +130,12 @@ async function authorityIn(
         new x509.BasicConstraintsExtension(true, 0, true),
         new x509.KeyUsagesExtension(x509.KeyUsageFlags.keyCertSign | x509.KeyUsageFlags.cRLSign, true),
         new x509.Extension(NAME_CONSTRAINTS, true, nameConstraints(names)),
-        await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, crypto),
+        await x509.SubjectKeyIdentifierExtension.create(keys.publicKey, false, CRYPTO),
       ],
     },
-    crypto,
+    CRYPTO,
   );
-  keep(keyPath, await pemOf(keys.privateKey, crypto));
+  keep(keyPath, await pemOf(keys.privateKey));
   keep(certPath, certificate.toString("pem"));
   return { certificate, key: keys.privateKey };
 }
@@ -151,5 +147,5 @@ function keep(path: string, text: string): void {
   renameSync(`${path}.part`, path);
 }
 
-const pemOf = async (key: CryptoKey, crypto: Crypto): Promise<string> =>
-  x509.PemConverter.encode(await crypto.subtle.exportKey("pkcs8", key), "PRIVATE KEY");
+const pemOf = async (key: webcrypto.CryptoKey): Promise<string> =>
+  x509.PemConverter.encode(await webcrypto.subtle.exportKey("pkcs8", key), "PRIVATE KEY");
