@@ -54,7 +54,12 @@ export interface SyncTransport {
   entries(
     texts: readonly string[],
     redacted: readonly RedactedEntry[],
-  ): Promise<{ readonly stored: readonly EntryRef[]; readonly refused: readonly Refusal[] }>;
+  ): Promise<{
+    readonly stored: readonly EntryRef[];
+    readonly refused: readonly Refusal[];
+    /** What waits for the grower's word: not in the book, and not lost. */
+    readonly aside?: readonly EntryRef[];
+  }>;
   /** May answer with fewer than asked for; the rest is asked for again. */
   fetch(
     refs: readonly EntryRef[],
@@ -71,6 +76,8 @@ export interface SyncReport {
   readonly fetched_n: number;
   /** Entries here that the server has not named: what the top line of the screen counts. */
   readonly unnamed: readonly EntryRef[];
+  /** Of these the ones that wait there for the grower's word. */
+  readonly aside: readonly EntryRef[];
   /** Entries that the server would not take, and why. */
   readonly refused: readonly Refusal[];
   /** Entries that the server named and that did not arrive whole. */
@@ -116,14 +123,25 @@ export async function syncOnce(options: SyncOptions): Promise<SyncReport> {
   return { ...pushed, ...fetched, ahead_ms };
 }
 
+/**
+ * What a device does that was shut out: hands in what the server has not named, and asks for nothing.
+ * Throws what the transport throws.
+ */
+export const handIn = (
+  { store, transport }: Pick<SyncOptions, "store" | "transport">,
+  refs: readonly EntryRef[],
+): Promise<Pick<SyncReport, "sent_n" | "unnamed" | "aside" | "refused">> => pushAll(store, transport, refs);
+
 async function pushAll(store: SyncStore, transport: SyncTransport, refs: readonly EntryRef[]) {
   const named = new Set<string>();
   const refused: Refusal[] = [];
   const redacted: RedactedEntry[] = [];
+  const aside: EntryRef[] = [];
   const send = async (texts: readonly string[], shells: readonly RedactedEntry[]) => {
     const answer = await transport.entries(texts, shells);
     for (const ref of answer.stored) named.add(refKey(ref));
     refused.push(...answer.refused);
+    aside.push(...(answer.aside ?? []));
   };
   for (const names of chunks(refs, SYNC_BATCH_n)) {
     const texts: string[] = [];
@@ -137,7 +155,7 @@ async function pushAll(store: SyncStore, transport: SyncTransport, refs: readonl
   // Last, so that the redaction that names them is there.
   for (const shells of chunks(redacted, SYNC_BATCH_n)) await send([], shells);
   const unnamed = refs.filter((ref) => !named.has(refKey(ref)));
-  return { sent_n: refs.length - unnamed.length, unnamed, refused };
+  return { sent_n: refs.length - unnamed.length, unnamed, aside, refused };
 }
 
 async function fetchAll({ store, transport, kinds, onArrived }: SyncOptions, refs: readonly EntryRef[]) {

@@ -1,8 +1,15 @@
-import { type AcceptedEntry, type AcceptedKinds, SyncError, syncOnce } from "@sillwood/bench/book";
+import {
+  type AcceptedEntry,
+  type AcceptedKinds,
+  type EntryRef,
+  handIn,
+  SyncError,
+  syncOnce,
+} from "@sillwood/bench/book";
 import type { Mark } from "../engine/messages.ts";
 import type { BookStore } from "./book-store.ts";
 import type { FileStore } from "./file-store.ts";
-import { NoBook, type Server } from "./server.ts";
+import { CLOSED, NoBook, type Server, UNPAIRED } from "./server.ts";
 
 export interface SyncTools {
   readonly store: BookStore;
@@ -49,7 +56,7 @@ export const syncLoop: SyncLoop = (tools) => {
     } catch (error) {
       if (!isEveryday(error)) console.error(error);
       try {
-        await tools.onPass({ server: "silent" });
+        await tools.onPass(await afterRefusal(tools, error));
       } catch (closed) {
         // The book of this device was closed under the pass: nothing is left to keep alike, and nothing to try again.
         if (!isClosed(closed)) console.error(closed);
@@ -80,6 +87,27 @@ export const syncLoop: SyncLoop = (tools) => {
   return { now, soon: () => soon() };
 };
 
+/** What a refusal means for this device; one that was shut out hands in what it still has, if the server takes it. */
+async function afterRefusal({ store, server }: SyncTools, error: unknown): Promise<Partial<Mark>> {
+  const status = error instanceof SyncError ? error.status : undefined;
+  if (status === UNPAIRED) return { server: "unpaired" };
+  if (status !== CLOSED) return { server: "silent" };
+  try {
+    const before = await store.awayKeys();
+    const report = await handIn({ store, transport: await server.transport() }, before.map(refOfKey));
+    await store.setAway(report.unnamed, before, Date.now());
+    return { server: "closed", aside_n: report.aside.length };
+  } catch (silent) {
+    if (!isEveryday(silent)) console.error(silent);
+    return { server: "closed" };
+  }
+}
+
+const refOfKey = (key: string): EntryRef => {
+  const [id = "", hash = ""] = key.split("/");
+  return { id: id as EntryRef["id"], hash };
+};
+
 async function passOnce({ store, server, kinds, files, onArrived, onPass }: SyncTools): Promise<void> {
   const transport = await server.transport();
   const before = await store.awayKeys();
@@ -92,7 +120,7 @@ async function passOnce({ store, server, kinds, files, onArrived, onPass }: Sync
     await server.putFile(sha256, file.type, file.bytes);
     await files.setHome(sha256);
   }
-  await onPass({ server: "answers", ahead_ms: report.ahead_ms });
+  await onPass({ server: "answers", ahead_ms: report.ahead_ms, aside_n: report.aside.length });
 }
 
 /** Two tabs of one device take turns; where the browser has no locks, both may sync, which costs only traffic. */

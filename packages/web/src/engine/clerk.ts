@@ -8,7 +8,9 @@ import {
   uuidMaker,
 } from "@sillwood/bench/book";
 import type { Whose } from "@sillwood/bench/issued";
+import { DEVICE_PAIRED } from "@sillwood/bench/people";
 import type { Draft } from "@sillwood/bench/round";
+import { deleteDB } from "idb";
 import type { BookDb } from "../device/book-db.ts";
 import type { BookStore } from "../device/book-store.ts";
 import { fileStore } from "../device/file-store.ts";
@@ -25,6 +27,9 @@ const READ_AFTER_ms = 500;
 
 /** What a book of this device is called in the head of its lines. */
 const BOOK_NAME = "sillwood";
+
+/** The server knows a device by the same id as another person's. */
+const DEVICE_TAKEN = 409;
 
 /** Beyond this the person is told and the book learns of it. */
 const CLOCK_OFF_ms = 2 * 60_000;
@@ -56,7 +61,14 @@ export async function clerkOf(tools: ClerkTools) {
   const known = new Set<string>();
   let identity = ((await db.get("meta", "identity")) ?? null) as Identity | null;
   const answered_ms = (await db.get("meta", "answered")) as number | undefined;
-  let mark: Mark = { away_n: 0, server: "unknown", ...(answered_ms === undefined ? {} : { answered_ms }) };
+  /** How the server stood to this device when it was last asked: one that was shut out stays so without a line. */
+  const shutOut = (await db.get("meta", "shut out")) as Pick<Mark, "aside_n"> | undefined;
+  let mark: Mark = {
+    away_n: 0,
+    server: shutOut ? "closed" : "unknown",
+    ...shutOut,
+    ...(answered_ms === undefined ? {} : { answered_ms }),
+  };
 
   const tellMark = async (change: Partial<Mark> = {}) => {
     const { n, oldest_ms } = await store.away();
@@ -131,6 +143,12 @@ export async function clerkOf(tools: ClerkTools) {
     onPass: async (change) => {
       await takeFiles();
       if (change.ahead_ms !== undefined) await noteClock(change.ahead_ms);
+      // A line that is gone says nothing of who was shut out.
+      if (change.server === "silent" && mark.server === "closed") return tellMark();
+      if (change.server === "closed" || mark.server === "closed")
+        await (change.server === "closed"
+          ? db.put("meta", { aside_n: change.aside_n ?? mark.aside_n ?? 0 }, "shut out")
+          : db.delete("meta", "shut out"));
       if (change.server !== "answers") return tellMark(change);
       const answered_ms = Date.now();
       await db.put("meta", answered_ms, "answered");
@@ -212,6 +230,24 @@ export async function clerkOf(tools: ClerkTools) {
     await db.put("meta", identity, "identity");
     return identity;
   }
+  /** Lets this device in by a code. A name of its own that is another person's is left behind: the phone is somebody else's now. */
+  async function pair({ code, name, asking }: Extract<Command, { do: "pair" }>): Promise<ReplyOf["pair"]> {
+    let device = identity?.device ?? nextId(asking.now_ms, random);
+    let answer = await server.pair({ code, device, name });
+    if ("refused" in answer && answer.refused === DEVICE_TAKEN) {
+      device = nextId(asking.now_ms, random);
+      answer = await server.pair({ code, device, name });
+    }
+    if ("refused" in answer) return answer;
+    const { person, role } = answer;
+    identity = { device, person, role, paired: true, card: name };
+    await db.put("meta", identity, "identity");
+    // What the book says of its people must be here before anything is written in somebody's name.
+    await loop.now();
+    if (role === "grower" && book.ledger.house().people.roles.size === 0) await joined(person, role, asking);
+    if (role !== "viewer") await write([{ kind: DEVICE_PAIRED, on: [device], data: { name } }], asking);
+    return { identity };
+  }
   const joined = (person: string, role: string, asking: Asking) =>
     write([{ kind: "person.joined", on: [person], data: { role } }], asking);
 
@@ -231,12 +267,18 @@ export async function clerkOf(tools: ClerkTools) {
     },
     write: ({ drafts, asking }) => write(drafts, asking),
     be,
+    pair,
     "keep file": async ({ sha256, type, bytes }) => {
       await files.put({ sha256, type, bytes, home: 0 });
       loop.soon();
       return true;
     },
     file: async ({ sha256 }) => (await files.get(sha256)) ?? (await fetchFile(sha256)) ?? null,
+    forget: async () => {
+      db.close();
+      await deleteDB(db.name);
+      return true as const;
+    },
     "take out": async () => (await import("./take-out.ts")).takeOut(db, BOOK_NAME),
     "bring in": async ({ text, keep, now_ms }) => {
       const { readBrought } = await import("./bring-in.ts");

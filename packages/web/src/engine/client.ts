@@ -9,8 +9,12 @@ export interface Engine {
   ask<Name extends QuestionName>(name: Name, args: ArgsOf<Name>): Promise<AnswerOf<Name>>;
   write(drafts: readonly Draft[]): Promise<Written>;
   be(who: { person?: string; role: "grower" | "helper"; card?: string }): Promise<Identity>;
+  /** Lets this device in by a code from the grower's screen. */
+  pair(code: string, name: string): Promise<ReplyOf["pair"]>;
   keepFile(sha256: string, type: string, bytes: ArrayBuffer): Promise<boolean>;
   file(sha256: string): Promise<ReplyOf["file"]>;
+  /** Takes the book off this device. What the server has not got is gone. */
+  forget(): Promise<true>;
   takeOut(): Promise<ReplyOf["take out"]>;
   /** Looks at the lines of a book; with `keep` what is new in them becomes part of this one. */
   bringIn(text: string, keep: boolean): Promise<ReplyOf["bring in"]>;
@@ -90,8 +94,14 @@ export function engineOver(port: Port, base: string): Engine {
       who = await send<"be">({ do: "be", person, role, asking: asking(), ...(card ? { card } : {}) });
       return who;
     },
+    pair: async (code, name) => {
+      const answer = await send<"pair">({ do: "pair", code, name, asking: asking() });
+      if ("identity" in answer) who = answer.identity;
+      return answer;
+    },
     keepFile: (sha256, type, bytes) => send<"keep file">({ do: "keep file", sha256, type, bytes }),
     file: (sha256) => send<"file">({ do: "file", sha256 }),
+    forget: () => send<"forget">({ do: "forget" }),
     takeOut: () => send<"take out">({ do: "take out" }),
     bringIn: (text, keep) => send<"bring in">({ do: "bring in", text, keep, now_ms: nowMs() }),
     sync: () => send<"sync">({ do: "sync", now_ms: nowMs() }),

@@ -10,6 +10,8 @@ export interface Identity {
   readonly person: string;
   readonly role: "grower" | "helper" | "viewer";
   readonly card?: string;
+  /** Whether this device came in by a code: then it is this person's, and the server knows it by its key. */
+  readonly paired?: true;
 }
 
 /** What has become of a write. */
@@ -35,8 +37,10 @@ export type Command =
       readonly card?: string;
       readonly asking: Asking;
     }
+  | { readonly do: "pair"; readonly code: string; readonly name: string; readonly asking: Asking }
   | { readonly do: "keep file"; readonly sha256: string; readonly type: string; readonly bytes: ArrayBuffer }
   | { readonly do: "file"; readonly sha256: string }
+  | { readonly do: "forget" }
   | { readonly do: "take out" }
   | { readonly do: "bring in"; readonly text: string; readonly keep: boolean; readonly now_ms: number }
   | { readonly do: "sync"; readonly now_ms: number };
@@ -46,8 +50,11 @@ export interface ReplyOf {
   ask: unknown;
   write: Written;
   be: Identity;
+  /** Who the device is now, or the number with which the server refused. */
+  pair: { readonly identity: Identity } | { readonly refused: number };
   "keep file": boolean;
   file: { readonly type: string; readonly bytes: ArrayBuffer } | null;
+  forget: true;
   "take out": TakenOut;
   "bring in": BroughtIn;
   sync: boolean;
@@ -55,11 +62,16 @@ export interface ReplyOf {
 
 export type ToEngine = Command & { readonly id: number };
 
+/** Whether the server answers; "unpaired" and "closed" are answers too: this device must be let in, or was shut out. */
+export type ServerState = "unknown" | "answers" | "silent" | "unpaired" | "closed";
+
 /** The save mark: entries kept here that the server has not named, and whether it answers. */
 export interface Mark {
   readonly away_n: number;
   readonly oldest_ms?: number;
-  readonly server: "unknown" | "answers" | "silent";
+  readonly server: ServerState;
+  /** Of those away, how many wait on the server for the grower's word. */
+  readonly aside_n?: number;
   /** When it answered last, on this device's clock; kept through a restart. */
   readonly answered_ms?: number;
   /** How far this device's clock is ahead, when that is worth telling. */

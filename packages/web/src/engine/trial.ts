@@ -38,6 +38,10 @@ export function trialServer(transport: () => SyncTransport, plug: { isUp: boolea
     },
     getFile: async () => undefined,
     putFile: async () => up(),
+    pair: async () => {
+      up();
+      return { refused: 404 };
+    },
     news: () => () => undefined,
   };
 }

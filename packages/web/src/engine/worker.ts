@@ -22,7 +22,10 @@ let clerk: Promise<Clerk> | undefined;
 
 async function open(command: Extract<Command, { do: "open" }>): Promise<Clerk> {
   const [db] = await Promise.all([openBookDb("sillwood"), needTemporal()]);
-  const server = serverAt(command.base);
+  const server = serverAt(command.base, {
+    book: (await db.get("meta", "book")) as string | undefined,
+    learned: (book) => void db.put("meta", book, "book"),
+  });
   return clerkOf({
     db,
     store: bookStore(db),

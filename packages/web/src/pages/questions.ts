@@ -124,6 +124,11 @@ export interface PageQuestions {
   };
   /** What is possible but hardly meant in these drafts. */
   doubts: { args: { readonly drafts: readonly Draft[] }; answer: readonly SaidDoubt[] };
+  /** What entries would say that are not in the book. */
+  sentences: {
+    args: { readonly drafts: readonly (Draft & { readonly by: string; readonly at_ms: number })[] };
+    answer: readonly string[];
+  };
   /** Numbers of a plant that a sum may take. */
   takings: { args: { readonly plant: PlantId }; answer: readonly Taking[] };
   wrong: { args: { readonly plant?: PlantId; readonly seen: readonly string[] }; answer: WrongSeen };

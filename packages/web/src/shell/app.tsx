@@ -1,4 +1,4 @@
-import { Suspense, useEffect, useState } from "react";
+import { lazy, Suspense, useEffect, useState, useSyncExternalStore } from "react";
 import { Route, Router, Switch, useLocation } from "wouter";
 import type { Identity } from "../engine/messages.ts";
 import { useEngine } from "../engine/use-ask.ts";
@@ -16,6 +16,12 @@ import { pages } from "./routes.ts";
 import { useSettings } from "./say.ts";
 import { ScreenBoundary } from "./screen-boundary.tsx";
 
+// Seen by few and once: not part of the first script.
+const PairPage = lazy(async () => ({ default: (await import("../pages/people/pair-screen.tsx")).PairPage }));
+const ClosedPage = lazy(async () => ({
+  default: (await import("../pages/people/closed-page.tsx")).ClosedPage,
+}));
+
 /** The whole house: who holds it, then its pages by their path. */
 export function App() {
   const engine = useEngine();
@@ -26,11 +32,20 @@ export function App() {
   useEffect(() => {
     engine.opened.then(({ identity: kept }) => setIdentity(kept), setTrouble);
   }, [engine]);
+  const server = useSyncExternalStore(engine.listen, () => engine.mark().server);
   return (
     <ScreenBoundary kept_n={() => engine.mark().away_n}>
       <Router hook={useHashPath} searchHook={useHashSearch}>
-        {identity ? (
+        {identity && server === "closed" ? (
+          <Suspense fallback={<Opening error={undefined} />}>
+            <ClosedPage />
+          </Suspense>
+        ) : identity ? (
           <Pages />
+        ) : identity === null && server === "unpaired" ? (
+          <Suspense fallback={<Opening error={undefined} />}>
+            <PairPage given={/^#\/pair\/(\d{8})$/.exec(location.hash)?.[1] ?? ""} onPaired={setIdentity} />
+          </Suspense>
         ) : identity === null ? (
           <FirstStart onChosen={setIdentity} />
         ) : (

@@ -1,4 +1,5 @@
 import { useSyncExternalStore } from "react";
+import { useLocation } from "wouter";
 import { useEngine } from "../engine/use-ask.ts";
 import { Key, KeyRow } from "../parts/key.tsx";
 import { Slip } from "../parts/slip.tsx";
@@ -16,21 +17,27 @@ export function SaveMark() {
   const mark = useSyncExternalStore(engine.listen, engine.mark);
   const slip = useSlip();
   const say = useSay();
+  const [, go] = useLocation();
+  const aside_n = mark.aside_n ?? 0;
+  // What waits for the grower is not on this phone alone.
+  const here_n = Math.max(0, mark.away_n - aside_n);
   const said =
-    mark.away_n > 0
-      ? shell.onPhone(mark.away_n)
+    here_n > 0
+      ? shell.onPhone(here_n)
       : mark.server === "answers"
         ? shell.allOnServer
-        : mark.server === "silent"
-          ? shell.onPhone(0)
-          : "";
+        : mark.server === "unknown"
+          ? ""
+          : shell.onPhone(0);
   const ahead_ms = mark.ahead_ms ?? 0;
   const explained =
-    mark.server === "silent"
-      ? shell.noConnection
-      : mark.away_n > 0
-        ? shell.notYetHome(mark.away_n)
-        : shell.onServerToo;
+    mark.server === "unpaired"
+      ? shell.unpaired
+      : mark.server === "silent"
+        ? shell.noConnection
+        : here_n > 0
+          ? shell.notYetHome(here_n)
+          : shell.onServerToo;
   if (said === "") return null;
   return (
     <>
@@ -46,7 +53,20 @@ export function SaveMark() {
               : shell.clockSlow(say.minutes(-ahead_ms / 60_000))}
           </p>
         )}
-        {mark.away_n > 0 && (
+        {aside_n > 0 && <p className="serif">{shell.waitsForGrower(aside_n)}</p>}
+        {mark.server === "unpaired" && (
+          <KeyRow>
+            <Key
+              onPress={() => {
+                slip.close();
+                go("/pair");
+              }}
+            >
+              {shell.letInAgain}
+            </Key>
+          </KeyRow>
+        )}
+        {here_n > 0 && mark.server !== "unpaired" && (
           <KeyRow>
             <Key onPress={() => void engine.sync()}>{shell.sendNow}</Key>
           </KeyRow>

@@ -1,4 +1,4 @@
-import { type Json, uuidMaker } from "@sillwood/bench/book";
+import { type Entry, type Json, uuidMaker } from "@sillwood/bench/book";
 import { PageError } from "@sillwood/bench/crafts";
 import { howGood } from "@sillwood/bench/issued";
 import {
@@ -56,6 +56,11 @@ export const pageAnswers: {
       meant,
       unit,
     })),
+  sentences: ({ ledger, say }, { drafts }) =>
+    drafts.map(({ kind, on, data, by, at_ms }) => {
+      const said = ledger.kinds.find(kind)?.sentence(data, say, {} as Entry) ?? kind;
+      return `${say.list(on.map((id) => say.name(id)))} ${said}, ${say.name(by)}, ${say.day(at_ms)} ${say.time(at_ms)}`.trim();
+    }),
   takings: async (desk, { plant }) => (await import("./takings.ts")).takingsOf(desk, plant),
   wrong: wrongSeen,
   assumed: assumptionsPage,

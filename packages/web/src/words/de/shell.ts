@@ -18,6 +18,10 @@ export const shell: (typeof en)["shell"] = {
   onServerToo: "Jeder Eintrag dieses Telefons liegt auch auf dem Server.",
   notYetHome: (count_n) =>
     `${plural(count_n, "Eintrag liegt", "Einträge liegen")} auf diesem Telefon und noch nicht auf dem Server.`,
+  unpaired: "Der Server kennt dieses Telefon nicht. Noch einmal einlassen; hier ist nichts verloren.",
+  letInAgain: "Wieder einlassen",
+  waitsForGrower: (count_n) =>
+    `${count_n === 1 ? "1 Eintrag wartet" : `${count_n} Einträge warten`} auf dem Server auf das Wort der Gärtnerin.`,
   sendNow: "Jetzt senden",
   readingBook: (read, of) => `Das Buch wird gelesen: ${read} von ${of} Einträgen.`,
   storageRefused: "Dieses Telefon darf Einträge wegwerfen, wenn es voll ist.",

@@ -17,6 +17,10 @@ export const shell = {
   onServerToo: "Every entry of this phone is on the server too.",
   notYetHome: (count_n: number) =>
     `${plural(count_n, "entry is", "entries are")} kept on this phone and not yet on the server.`,
+  unpaired: "The server does not know this phone. Let it in again; nothing here is lost.",
+  letInAgain: "Let it in again",
+  waitsForGrower: (count_n: number) =>
+    `${plural(count_n, "entry waits", "entries wait")} on the server for the grower’s word.`,
   sendNow: "Send now",
   readingBook: (read: string, of: string) => `Reading the book: ${read} of ${of} entries.`,
   storageRefused: "This phone may throw entries away when it is full.",
