@@ -5,6 +5,7 @@ import * as chance from "../chance/index.ts";
 import { QuantityError } from "../errors/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
+import * as pests from "../pests/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -15,6 +16,7 @@ const fields: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   chance,
   growth,
   light,
+  pests,
   sun,
   units,
   water,
@@ -45,6 +47,12 @@ const exempt: Readonly<Record<string, string>> = {
   fitThermalTimeRange: "takes a stream of chance",
   thermalPaceOf: "gives a function for many temperatures; one temperature is listed as thermalRate_Cd_per_d",
   relativeGrowthOf: "gives a function for many days; one day is listed as expectedRelativeGrowth_per_d",
+  bestLook: "takes lists of signs; the what-is-wrong desk asks it",
+  rankCauses: "takes lists of signs; the what-is-wrong desk asks it",
+  signShare_frac: "takes a table of confirmed cases",
+  clearancePath: "reads the response of a pest in one air and a list of acts",
+  hiddenFloor_d: "reads such a response",
+  pestResponse: "gives a structure shared by all plants in one air; pestPace is listed",
   findUnit: "gives a row of the table of units",
 };
 

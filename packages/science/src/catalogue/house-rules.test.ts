@@ -5,6 +5,7 @@ import * as chance from "../chance/index.ts";
 import * as errors from "../errors/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
+import * as pests from "../pests/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -39,6 +40,7 @@ const shared: Readonly<Record<string, unknown>> = {
   ...errors,
   ...growth,
   ...light,
+  ...pests,
   ...sun,
   ...units,
   ...water,

@@ -6,6 +6,8 @@ import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { lightReadingCatalogue } from "../light/catalogue-readings.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
+import { pestCatalogue } from "../pests/catalogue.ts";
+import { freedomCatalogue } from "../pests/catalogue-freedom.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
@@ -31,5 +33,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...potCatalogue,
   ...temperatureCatalogue,
   ...growingPlantCatalogue,
+  ...pestCatalogue,
+  ...freedomCatalogue,
   ...chanceCatalogue,
 ];

@@ -1,5 +1,6 @@
 import { growthInputWords } from "../growth/input-words.ts";
 import { lightInputWords } from "../light/input-words.ts";
+import { pestInputWords } from "../pests/input-words.ts";
 
 /** What each input is, in words; one wording per name in the whole package. */
 export const inputWords: Readonly<Record<string, string>> = {
@@ -216,4 +217,5 @@ export const inputWords: Readonly<Record<string, string>> = {
   value_g: "reading",
   ...growthInputWords,
   ...lightInputWords,
+  ...pestInputWords,
 };
