@@ -11,6 +11,8 @@ export type WatchAct =
       readonly youngSight_frac?: number;
       /** leaves or shoots looked at, over which the pest sits unevenly; left out for a tap or a disc */
       readonly leaves_n?: number;
+      /** damage that shows some days after there were several, and the chance to see it: twisted tips of broad mites */
+      readonly signs?: { readonly after_d: number; readonly frac: number };
     }
   | { readonly act: "card"; readonly from_d: number; readonly day_d: number; readonly catch_per_d: number }
   | {
@@ -25,6 +27,8 @@ export type WatchAct =
 
 export type PestWatch = {
   readonly response: PestResponse;
+  /** day of the response on which the watch begins, its first unless given */
+  readonly start_d?: number;
   /** odds that it is on the plant at the start */
   readonly odds: number;
   /** chance of an arrival on each day */
@@ -56,6 +60,8 @@ const FOUNDERS = [
   [8, 0.1],
 ] as const;
 const WEEK_d = 7;
+/** So many suck enough for their damage to show. @source our assumption */
+const SHOWS_n = 8;
 /** Share of a colony of a pest without a hidden stage that flies and can be caught. @source our assumption */
 const FLYING_frac = 0.25;
 
@@ -163,12 +169,15 @@ function afterLook(watch: PestWatch, h: Hypothesis, act: WatchAct & { readonly a
   for (let i = 0; i < PACES.length; i++) {
     const alive = aliveAt(watch, h, i, act.day_d);
     const young = act.youngSight_frac ?? 0;
+    const hasSigns =
+      act.signs !== undefined && aliveAt(watch, h, i, act.day_d - act.signs.after_d).grown >= SHOWS_n;
     for (let j = 0; j < EYES.length; j++) {
       const eye = (EYES[j] as number) * sightTimes;
       const expected =
         alive.grown * Math.min(0.98, act.sight_frac * eye) + alive.young * Math.min(0.98, young * eye);
       const at = i * EYES.length + j;
-      h.weights[at] = (h.weights[at] as number) * missed(expected, act, clumping);
+      const unseen = hasSigns ? 1 - (act.signs?.frac ?? 0) : 1;
+      h.weights[at] = (h.weights[at] as number) * missed(expected, act, clumping) * unseen;
     }
   }
 }
@@ -220,17 +229,19 @@ const sumOf = (row: Float64Array): number => {
 
 function firstHypotheses(watch: PestWatch): Hypothesis[] {
   const infested = watch.odds / (1 + watch.odds);
-  const { founders_n = 3, left_n } = watch;
+  const { founders_n = 3, left_n, start_d: start = 0 } = watch;
   if (watch.response.clock.stages)
-    return (["eggs", "mixture"] as const).map((from) => hypothesis(watch, founders_n, 0, from, infested / 2));
+    return (["eggs", "mixture"] as const).map((from) =>
+      hypothesis(watch, founders_n, start, from, infested / 2),
+    );
   if (left_n === undefined)
-    return FOUNDERS.map(([animals, share]) => hypothesis(watch, animals, 0, "newborn", infested * share));
+    return FOUNDERS.map(([animals, share]) => hypothesis(watch, animals, start, "newborn", infested * share));
   // Survivors of a course: at least one, by Poisson.
   const all = Math.max(1e-6, 1 - Math.exp(-left_n));
   let share = Math.exp(-left_n);
   return Array.from({ length: 8 }, (_, i) => {
     share *= left_n / (i + 1);
-    return hypothesis(watch, i + 1, 0, "newborn", (infested * share) / all);
+    return hypothesis(watch, i + 1, start, "newborn", (infested * share) / all);
   });
 }
 
@@ -250,12 +261,12 @@ function firstHypotheses(watch: PestWatch): Hypothesis[] {
  * @see checks/pests.json 069-079 for its parts
  */
 export function clearancePath(watch: PestWatch, days_d: readonly number[]): readonly ClearancePoint[] {
-  const { arrival_per_d, acts, arrivals = [] } = watch;
+  const { arrival_per_d, acts, arrivals = [], start_d = 0 } = watch;
   within("odds", watch.odds, 0.0001, 10_000);
   within("arrival_per_d", arrival_per_d, 0, 0.5);
   const hypotheses = firstHypotheses(watch);
   let free = 1 / (1 + watch.odds);
-  let reached = 0;
+  let reached = start_d;
   let week: Hypothesis | undefined;
   const points: ClearancePoint[] = [];
   const begin = (born: number): Hypothesis => {
@@ -281,7 +292,7 @@ export function clearancePath(watch: PestWatch, days_d: readonly number[]): read
   };
   const carry = (to: number): void => {
     while (reached < to) {
-      const starts = Math.floor(reached / WEEK_d) * WEEK_d;
+      const starts = start_d + Math.floor((reached - start_d) / WEEK_d) * WEEK_d;
       const until = Math.min(to, starts + WEEK_d);
       const born = Math.floor(starts + WEEK_d / 2);
       if (week?.born !== born) week = begin(born);
@@ -318,13 +329,16 @@ export function clearancePath(watch: PestWatch, days_d: readonly number[]): read
  *
  * @param response the pest in that air
  * @param spread_frac spread of development, 0.01 to 0.5
+ * @param start_d day of the response on which the watch began, its first unless given
  * @returns day of the watch [d]; beyond the response's days where it is not over by then
  * @throws QuantityError outside that range
  * @source our assumption; Bradysia1998 for the gnat's time
  */
-export function hiddenFloor_d(response: PestResponse, spread_frac: number): number {
+export function hiddenFloor_d(response: PestResponse, spread_frac: number, start_d = 0): number {
   within("spread_frac", spread_frac, 0.01, 0.5);
-  const end = 1 + 2 * spread_frac;
-  for (let day = 0; day <= response.days_n; day++) if ((response.hidden[day] as number) >= end) return day;
+  within("start_d", start_d, 0, response.days_n);
+  const end = (response.hidden[Math.floor(start_d)] as number) + 1 + 2 * spread_frac;
+  for (let day = Math.floor(start_d); day <= response.days_n; day++)
+    if ((response.hidden[day] as number) >= end) return day;
   return response.days_n + 1;
 }

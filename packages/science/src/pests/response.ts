@@ -1,5 +1,5 @@
 import { within } from "../errors/index.ts";
-import { CHAIN_n, chainHour, chainThroughHour, inStage_n } from "./chain.ts";
+import { CHAIN_n, type ChainHour, chainHour, chainThroughHour, inStage_n } from "./chain.ts";
 import { at, type PestClock, type PestName, pestClocks } from "./clocks.ts";
 
 /** Beyond so many on a small plant nobody need be told how many. */
@@ -68,6 +68,15 @@ export function pestResponse(pest: PestName, hours_C: readonly Float64Array[]): 
     hidden[day + 1] = (hidden[day] as number) + passed / 24;
   });
   const runs = new Map<string, HiddenResponse>();
+  // What an hour does to a chain is the same for all that began before it.
+  let chainHours: readonly (readonly ChainHour[])[] | undefined;
+  const hoursOf = (): readonly (readonly ChainHour[])[] => {
+    const { stages } = clock;
+    chainHours ??= stages
+      ? hours_C.map((hours) => Array.from(hours, (air_C) => chainHour(stages, air_C)))
+      : [];
+    return chainHours;
+  };
   return {
     clock,
     days_n,
@@ -86,7 +95,7 @@ export function pestResponse(pest: PestName, hours_C: readonly Float64Array[]): 
       const key = `${from} ${day}`;
       let run = runs.get(key);
       if (!run) {
-        run = runFrom(clock, hours_C, Math.min(days_n, Math.max(0, day)), from);
+        run = runFrom(clock, hours_C, hoursOf(), Math.min(days_n, Math.max(0, day)), from);
         runs.set(key, run);
       }
       return run;
@@ -97,6 +106,7 @@ export function pestResponse(pest: PestName, hours_C: readonly Float64Array[]): 
 function runFrom(
   clock: PestClock,
   hours_C: readonly Float64Array[],
+  chainHours: readonly (readonly ChainHour[])[],
   first: number,
   from: "eggs" | "mixture",
 ): HiddenResponse {
@@ -121,8 +131,8 @@ function runFrom(
   write(0);
   for (let day = 0; day < left; day++) {
     let adults = 0;
-    for (const air_C of hours_C[first + day] as Float64Array) {
-      chainThroughHour(chain, chainHour(stages, air_C));
+    for (const hour of chainHours[first + day] as readonly ChainHour[]) {
+      chainThroughHour(chain, hour);
       adults += chain[CHAIN_n - 1] as number;
     }
     write(day + 1);
