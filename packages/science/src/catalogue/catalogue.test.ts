@@ -6,6 +6,7 @@ import { QuantityError } from "../errors/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
 import * as pests from "../pests/index.ts";
+import * as shape from "../shape/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -17,6 +18,7 @@ const fields: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   growth,
   light,
   pests,
+  shape,
   sun,
   units,
   water,
@@ -53,6 +55,42 @@ const exempt: Readonly<Record<string, string>> = {
   clearancePath: "reads the response of a pest in one air and a list of acts",
   hiddenFloor_d: "reads such a response",
   pestResponse: "gives a structure shared by all plants in one air; pestPace is listed",
+  carvedHull: "takes photos as masks",
+  crowdedShare_frac: "takes a plant",
+  crownLight: "takes a plant",
+  leavesToPluck: "takes a plant",
+  meanLight: "takes rays of light",
+  skyRays: "gives rays of light",
+  budsBelow: "takes a plant",
+  cutLaw: "takes a plant",
+  keptRows: "takes a plant",
+  topmostOnly: "takes a plant",
+  fitsOutline: "takes an outline",
+  formOutline: "gives an outline",
+  chancesBelow: "takes a plant",
+  firstDirection: "takes a plant",
+  mayPlan: "takes a plant",
+  planBench: "takes a plant",
+  planTerms: "takes a plant",
+  planValue: "takes terms by name",
+  takenBy: "takes a plant",
+  additivePlan: "takes a plant",
+  candidateCuts: "takes a plant",
+  plansAlike_frac: "takes a plant",
+  planSearch: "takes a plant",
+  playedPlans: "takes a plant",
+  bestPotAngle: "takes a plant",
+  shootGrower: "takes a plant",
+  sproutsAfter: "takes a plant",
+  armsOf: "takes a plant",
+  internode_mm: "takes a plant",
+  plantTree: "gives a plant",
+  sideOf_deg: "takes a plant",
+  stemDirection: "takes a plant",
+  bestCuts: "takes a tree as rows",
+  preferredDirection: "takes a direction",
+  azimuthOf_deg: "takes a direction",
+  weeksAhead: "takes a plant",
   findUnit: "gives a row of the table of units",
 };
 

@@ -6,6 +6,7 @@ import * as errors from "../errors/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
 import * as pests from "../pests/index.ts";
+import * as shape from "../shape/index.ts";
 import * as sun from "../sun/index.ts";
 import * as units from "../units/index.ts";
 import * as water from "../water/index.ts";
@@ -41,6 +42,7 @@ const shared: Readonly<Record<string, unknown>> = {
   ...growth,
   ...light,
   ...pests,
+  ...shape,
   ...sun,
   ...units,
   ...water,

@@ -6,8 +6,12 @@ import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { lightReadingCatalogue } from "../light/catalogue-readings.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
+import { mediumInPotCatalogue } from "../medium/catalogue-shape.ts";
 import { pestCatalogue } from "../pests/catalogue.ts";
 import { freedomCatalogue } from "../pests/catalogue-freedom.ts";
+import { beamCatalogue } from "../shape/catalogue-beam.ts";
+import { cutCatalogue } from "../shape/catalogue-cut.ts";
+import { photoCatalogue } from "../shape/catalogue-photo.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
@@ -35,5 +39,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...growingPlantCatalogue,
   ...pestCatalogue,
   ...freedomCatalogue,
+  ...cutCatalogue,
+  ...photoCatalogue,
   ...chanceCatalogue,
 ];

@@ -1,6 +1,8 @@
 import { growthInputWords } from "../growth/input-words.ts";
 import { lightInputWords } from "../light/input-words.ts";
 import { pestInputWords } from "../pests/input-words.ts";
+import { beamInputWords } from "../shape/beam-input-words.ts";
+import { shapeInputWords } from "../shape/input-words.ts";
 
 /** What each input is, in words; one wording per name in the whole package. */
 export const inputWords: Readonly<Record<string, string>> = {
@@ -217,5 +219,6 @@ export const inputWords: Readonly<Record<string, string>> = {
   value_g: "reading",
   ...growthInputWords,
   ...lightInputWords,
+  ...shapeInputWords,
   ...pestInputWords,
 };
