@@ -6,7 +6,6 @@ import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { lightReadingCatalogue } from "../light/catalogue-readings.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
-import { mediumInPotCatalogue } from "../medium/catalogue-shape.ts";
 import { pestCatalogue } from "../pests/catalogue.ts";
 import { freedomCatalogue } from "../pests/catalogue-freedom.ts";
 import { beamCatalogue } from "../shape/catalogue-beam.ts";
@@ -39,6 +38,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...growingPlantCatalogue,
   ...pestCatalogue,
   ...freedomCatalogue,
+  ...beamCatalogue,
   ...cutCatalogue,
   ...photoCatalogue,
   ...chanceCatalogue,
