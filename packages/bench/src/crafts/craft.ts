@@ -27,10 +27,13 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   start(plant: PlantFacts, sight: Sight): Slice;
   /** Total and pure: an entry that makes no sense yields a `problem` in the slice, never a throw. */
   fold(slice: Slice, happening: Happening, sight: Sight): Slice;
-  /** Rates of change from the state at the start of the step. */
-  rates(slice: Slice, step: Step): Rates;
+  /**
+   * Rates of change from the state at the start of the step. Every midnight and entry of every plant asks for them: what knows nothing
+   * of a plant hands back the slice that it was given. A craft whose slice changes with entries alone leaves out both members.
+   */
+  rates?(slice: Slice, step: Step): Rates;
   /** The slice at the end of the step; called after all crafts have computed their rates. */
-  integrate(slice: Slice, rates: Rates, step: Step): Slice;
+  integrate?(slice: Slice, rates: Rates, step: Step): Slice;
   readonly offers: {
     readonly [Name in ReadingName]?: (slice: Slice, plant: PlantFacts, sight: Sight) => Reading | undefined;
   };

@@ -1,10 +1,11 @@
 import { describe, expect, it } from "vitest";
-import { GROWER, plantId, START_ms, TEST_SITE, testPen } from "../../test/toy.ts";
+import { counter, GROWER, plantId, START_ms, TEST_SITE, testPen } from "../../test/toy.ts";
 import { type AnyEntryKind, checkData, type Entry, type Json } from "../book/index.ts";
 import { createLedger, houseKinds } from "../house/index.ts";
 import { deskAt, logPage, plantPage } from "../pages/index.ts";
 import { theRound } from "../round/index.ts";
 import { sayFor } from "../words/index.ts";
+import type { AnyCraft } from "./craft.ts";
 import { crafts } from "./registry.ts";
 
 /**
@@ -95,6 +96,11 @@ describe.each(crafts.map((craft) => [craft.name, craft] as const))("craft %s", (
     for (const kind of craft.kinds) expect(kind.kind.startsWith(`${name}.`)).toBe(true);
   });
 
+  it("moves with time by both rates and integrate, or stands still by neither", () => {
+    const { rates, integrate }: AnyCraft = craft;
+    expect(rates === undefined).toBe(integrate === undefined);
+  });
+
   it("folds each of its kinds and stays plain data without NaN", () => {
     const own = createLedger({ crafts: [craft], site: TEST_SITE });
     const ownPen = testPen(own, GROWER);
@@ -148,6 +154,27 @@ describe.each(crafts.map((craft) => [craft.name, craft] as const))("craft %s", (
       expect(source.length).toBeGreaterThan(5);
       expect(replacedBy.length).toBeGreaterThan(5);
     }
+  });
+});
+
+describe("a craft that stands still between entries", () => {
+  const { rates: _rates, integrate: _integrate, ...still } = counter;
+
+  it("keeps its very slice through midnights, beside one that moves", () => {
+    const ledger = createLedger({
+      crafts: [counter, { ...still, name: "still", kinds: [] }],
+      site: TEST_SITE,
+    });
+    ledger.add([
+      testPen(ledger).at(0, {
+        kind: "plant.brought",
+        on: [plantId(1)],
+        data: { habit: "thin", medium: "spongy" },
+      }),
+    ]);
+    const slices = [1, 30].map((day) => ledger.stateAt(plantId(1), START_ms + day * 86_400_000)?.slices);
+    expect(slices[1]?.[1]).toBe(slices[0]?.[1]);
+    expect(slices[1]?.[0]).not.toEqual(slices[0]?.[0]);
   });
 });
 

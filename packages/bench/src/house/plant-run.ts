@@ -52,6 +52,7 @@ export interface Runner {
 export function plantRunner(stage: Stage): Runner {
   const { crafts, calendar, airAt, site } = stage;
   const readers = readersOf(crafts);
+  const movers = moversOf(crafts);
   const craftOf = new Map<AnyEntryKind, number>();
   crafts.forEach((craft, i) => {
     for (const kind of craft.kinds) craftOf.set(kind, i);
@@ -124,11 +125,16 @@ export function plantRunner(stage: Stage): Runner {
   ): readonly unknown[] {
     const now = new Stretch(facts, before, day, from_ms, to_ms);
     // Lists of their final length: one that grows by pushes is laid out for more than a registry ever holds.
-    const rates: unknown[] = new Array(crafts.length);
-    for (let i = 0; i < crafts.length; i++) rates[i] = (crafts[i] as AnyCraft).rates(before[i], now);
-    const after: unknown[] = new Array(crafts.length);
-    for (let i = 0; i < crafts.length; i++)
-      after[i] = (crafts[i] as AnyCraft).integrate(before[i], rates[i], now);
+    const rates: unknown[] = new Array(movers.length);
+    for (let i = 0; i < movers.length; i++) {
+      const { craft, place } = movers[i] as Mover;
+      rates[i] = craft.rates(before[place], now);
+    }
+    const after = before.slice();
+    for (let i = 0; i < movers.length; i++) {
+      const { craft, place } = movers[i] as Mover;
+      after[place] = craft.integrate(before[place], rates[i], now);
+    }
     return after;
   }
 
@@ -215,6 +221,18 @@ export function plantRunner(stage: Stage): Runner {
 
   return { happen, advance, sight: ({ facts, slices, at_ms }) => plain(new Moment(facts, slices, at_ms)) };
 }
+
+/** A craft whose slice changes with time, and where that stands among the slices. */
+interface Mover {
+  readonly craft: AnyCraft & Required<Pick<AnyCraft, "rates" | "integrate">>;
+  readonly place: number;
+}
+
+const moversOf = (crafts: readonly AnyCraft[]): readonly Mover[] =>
+  crafts.flatMap((craft, place) => (moves(craft) ? [{ craft, place }] : []));
+
+const moves = (craft: AnyCraft): craft is Mover["craft"] =>
+  craft.rates !== undefined && craft.integrate !== undefined;
 
 const NO_PROBLEMS: PlantState["problems"] = [];
 const NO_EFFECTS: readonly Effect[] = [];
