@@ -5,6 +5,7 @@ import * as chance from "../chance/index.ts";
 import * as errors from "../errors/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
+import * as medium from "../medium/index.ts";
 import * as pests from "../pests/index.ts";
 import * as shape from "../shape/index.ts";
 import * as sun from "../sun/index.ts";
@@ -41,6 +42,7 @@ const shared: Readonly<Record<string, unknown>> = {
   ...errors,
   ...growth,
   ...light,
+  ...medium,
   ...pests,
   ...shape,
   ...sun,

@@ -11,6 +11,9 @@ import { freedomCatalogue } from "../pests/catalogue-freedom.ts";
 import { beamCatalogue } from "../shape/catalogue-beam.ts";
 import { cutCatalogue } from "../shape/catalogue-cut.ts";
 import { photoCatalogue } from "../shape/catalogue-photo.ts";
+import { potLifeCatalogue } from "../medium/catalogue-pot.ts";
+import { potSaltsCatalogue } from "../medium/catalogue-salts.ts";
+import { mediumInPotCatalogue } from "../medium/catalogue-shape.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
@@ -34,6 +37,9 @@ export const catalogue: readonly ScienceFunction[] = [
   ...referenceEtCatalogue,
   ...plantCatalogue,
   ...potCatalogue,
+  ...mediumInPotCatalogue,
+  ...potLifeCatalogue,
+  ...potSaltsCatalogue,
   ...temperatureCatalogue,
   ...growingPlantCatalogue,
   ...pestCatalogue,

@@ -1,5 +1,6 @@
 import { growthInputWords } from "../growth/input-words.ts";
 import { lightInputWords } from "../light/input-words.ts";
+import { mediumInputWords } from "../medium/input-words.ts";
 import { pestInputWords } from "../pests/input-words.ts";
 import { beamInputWords } from "../shape/beam-input-words.ts";
 import { shapeInputWords } from "../shape/input-words.ts";
@@ -219,6 +220,7 @@ export const inputWords: Readonly<Record<string, string>> = {
   value_g: "reading",
   ...growthInputWords,
   ...lightInputWords,
+  ...mediumInputWords,
   ...shapeInputWords,
   ...pestInputWords,
 };
