@@ -6,7 +6,7 @@ import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { promisify } from "node:util";
 import type { DeviceLook } from "./device.ts";
-import { type House, openHouse } from "./house.ts";
+import { type House, type HouseOptions, openHouse } from "./house.ts";
 
 /** The demo's morning: Tuesday 14 January 2025, 07:30 where its grower lives. */
 export const DEMO_NOW_ms = Date.parse("2025-01-14T15:30:00Z");
@@ -43,7 +43,8 @@ function demoBook(): string {
 }
 
 /** A house with a copy of the demo book of that morning. */
-export const openDemo = (): Promise<House> => openHouse({ book: demoBook() });
+export const openDemo = (more: Pick<HouseOptions, "atHome"> = {}): Promise<House> =>
+  openHouse({ book: demoBook(), ...more });
 
 /** What the shell answers about the served book, on the demo's morning unless said otherwise. */
 export async function askDemo<Answer>(

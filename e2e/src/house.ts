@@ -14,6 +14,8 @@ export interface HouseOptions {
   readonly book?: string;
   /** Opens the demo book instead. */
   readonly demo?: boolean;
+  /** Lets paired phones in over HTTPS as well. */
+  readonly atHome?: boolean;
   /** More words for `sillwood open`. */
   readonly words?: readonly string[];
   readonly env?: Readonly<Record<string, string>>;
@@ -24,6 +26,8 @@ export interface HouseOptions {
 /** A running house on loopback, with a book of its own in a temporary folder. */
 export interface House {
   readonly address: string;
+  /** Where phones come in, on loopback as well; with `atHome` only. */
+  readonly homePort: number | undefined;
   readonly folder: string;
   /** The book file that is served, for looking at it from outside; undefined for the demo. */
   readonly book: string | undefined;
@@ -80,7 +84,9 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
   const address = `http://127.0.0.1:${port}/`;
   const { book, words } = bookWords(options, folder);
   const [program, ...first] = options.program ?? [process.execPath, sillwood, "open", ...words];
-  const args = [...first, "--port", String(port), ...(options.words ?? [])];
+  const homePort = options.atHome ? await freePort() : undefined;
+  const home = homePort === undefined ? [] : ["--at-home", "--home-port", String(homePort)];
+  const args = [...first, "--port", String(port), ...home, ...(options.words ?? [])];
   // Whatever the house keeps for its people lands in the temporary folder, never in the tester's own.
   const homes = {
     HOME: folder,
@@ -110,6 +116,7 @@ export async function openHouse(options: HouseOptions = {}): Promise<House> {
 
   const house: House = {
     address,
+    homePort,
     folder,
     book,
     stop: () => end("SIGTERM"),

@@ -32,6 +32,8 @@ export default defineConfig({
       },
       workbox: {
         globPatterns: ["**/*.{html,js,css,svg,png,woff2}"],
+        // A page that was opened before its worker stood works without a line from then on, not from the next visit.
+        clientsClaim: true,
         navigateFallback: "index.html",
         navigateFallbackDenylist: [/^\/(books|health|openapi)/],
         maximumFileSizeToCacheInBytes: 6_000_000,

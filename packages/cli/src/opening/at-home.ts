@@ -24,7 +24,7 @@ type Shared = Pick<AppOptions, "store" | "kinds" | "webDir" | "log" | "now_ms">;
 export async function openDoors(call: Call, port: number, shared: Shared): Promise<Doors> {
   const codes = pairings();
   const news = makeNews();
-  await closeAsTheBookSays(shared.store);
+  await closeAsTheBookSays(shared.store, call.around.now_ms());
   const outer = await outerDoor(call, port, { ...shared, codes, news });
   const more = { codes, news, ...(outer ? { address: outer.address } : {}) };
   let own: Listening;

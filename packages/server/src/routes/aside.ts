@@ -49,7 +49,7 @@ export function asideRoutes(app: Hono, house: House): void {
     }
     if (taken.length > 0) {
       await store.append({ entries: taken, redacted: [] });
-      await closeDevices(store, taken);
+      await closeDevices(store, taken, house.now_ms());
       // In the book first: a power cut in between leaves it twice, never nowhere.
       for (const { entry, hash } of taken) await store.aside.clear({ id: entry.id, hash });
       house.news.announce();

@@ -66,7 +66,7 @@ export function syncRoutes(app: Hono, house: House): void {
     }
     const shells = mayBringShells(who) ? (redacted as RedactedEntry[]) : [];
     const { stored, added_n } = await store.append({ entries: good, redacted: shells });
-    await closeDevices(store, good);
+    await closeDevices(store, good, house.now_ms());
     const { aside, known } = await setAside(store, waiting);
     if (added_n > 0) house.news.announce();
     return c.json({ stored: [...stored, ...known], refused, aside });

@@ -1,5 +1,4 @@
 import { type Fetch, httpTransport, SyncError, type SyncTransport } from "@sillwood/bench/book";
-import { getInPieces, putInPieces } from "./pieces.ts";
 
 /** What this device asks of the house's server. Every call may fail; nothing waits for it. */
 export interface Server {
@@ -50,9 +49,15 @@ export function serverAt(base: string, memory: Memory): Server {
   };
   return {
     transport: async () => httpTransport(patient as unknown as Fetch, await bookAddress()),
-    getFile: async (sha256) => getInPieces(patient, `${await bookAddress()}/files/${sha256}`),
+    getFile: async (sha256) =>
+      (await pieces()).getInPieces(patient, `${await bookAddress()}/files/${sha256}`),
     putFile: async (sha256, type, bytes) => {
-      const status = await putInPieces(patient, `${await bookAddress()}/files/${sha256}`, type, bytes);
+      const status = await (await pieces()).putInPieces(
+        patient,
+        `${await bookAddress()}/files/${sha256}`,
+        type,
+        bytes,
+      );
       if (status !== 201) throw new NoBook(`the server did not take file ${sha256}: ${status}`);
     },
     pair: async (wish) => {
@@ -84,6 +89,9 @@ export function serverAt(base: string, memory: Memory): Server {
     },
   };
 }
+
+/** Fetched with the first file. */
+const pieces = () => import("./pieces.ts");
 
 /** A line that died half-way must not hold the next try back. */
 const patient = (url: string, init: RequestInit): Promise<Response> =>

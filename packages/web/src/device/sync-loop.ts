@@ -1,11 +1,4 @@
-import {
-  type AcceptedEntry,
-  type AcceptedKinds,
-  type EntryRef,
-  handIn,
-  SyncError,
-  syncOnce,
-} from "@sillwood/bench/book";
+import { type AcceptedEntry, type AcceptedKinds, SyncError, syncOnce } from "@sillwood/bench/book";
 import type { Mark } from "../engine/messages.ts";
 import type { BookStore } from "./book-store.ts";
 import type { FileStore } from "./file-store.ts";
@@ -88,25 +81,17 @@ export const syncLoop: SyncLoop = (tools) => {
 };
 
 /** What a refusal means for this device; one that was shut out hands in what it still has, if the server takes it. */
-async function afterRefusal({ store, server }: SyncTools, error: unknown): Promise<Partial<Mark>> {
+async function afterRefusal(tools: SyncTools, error: unknown): Promise<Partial<Mark>> {
   const status = error instanceof SyncError ? error.status : undefined;
   if (status === UNPAIRED) return { server: "unpaired" };
   if (status !== CLOSED) return { server: "silent" };
   try {
-    const before = await store.awayKeys();
-    const report = await handIn({ store, transport: await server.transport() }, before.map(refOfKey));
-    await store.setAway(report.unnamed, before, Date.now());
-    return { server: "closed", aside_n: report.aside.length };
+    return { server: "closed", aside_n: await (await import("./shut-out.ts")).handInAll(tools) };
   } catch (silent) {
     if (!isEveryday(silent)) console.error(silent);
     return { server: "closed" };
   }
 }
-
-const refOfKey = (key: string): EntryRef => {
-  const [id = "", hash = ""] = key.split("/");
-  return { id: id as EntryRef["id"], hash };
-};
 
 async function passOnce({ store, server, kinds, files, onArrived, onPass }: SyncTools): Promise<void> {
   const transport = await server.transport();

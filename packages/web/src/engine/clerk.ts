@@ -8,9 +8,7 @@ import {
   uuidMaker,
 } from "@sillwood/bench/book";
 import type { Whose } from "@sillwood/bench/issued";
-import { DEVICE_PAIRED } from "@sillwood/bench/people";
 import type { Draft } from "@sillwood/bench/round";
-import { deleteDB } from "idb";
 import type { BookDb } from "../device/book-db.ts";
 import type { BookStore } from "../device/book-store.ts";
 import { fileStore } from "../device/file-store.ts";
@@ -27,9 +25,6 @@ const READ_AFTER_ms = 500;
 
 /** What a book of this device is called in the head of its lines. */
 const BOOK_NAME = "sillwood";
-
-/** The server knows a device by the same id as another person's. */
-const DEVICE_TAKEN = 409;
 
 /** Beyond this the person is told and the book learns of it. */
 const CLOCK_OFF_ms = 2 * 60_000;
@@ -230,24 +225,18 @@ export async function clerkOf(tools: ClerkTools) {
     await db.put("meta", identity, "identity");
     return identity;
   }
-  /** Lets this device in by a code. A name of its own that is another person's is left behind: the phone is somebody else's now. */
-  async function pair({ code, name, asking }: Extract<Command, { do: "pair" }>): Promise<ReplyOf["pair"]> {
-    let device = identity?.device ?? nextId(asking.now_ms, random);
-    let answer = await server.pair({ code, device, name });
-    if ("refused" in answer && answer.refused === DEVICE_TAKEN) {
-      device = nextId(asking.now_ms, random);
-      answer = await server.pair({ code, device, name });
-    }
-    if ("refused" in answer) return answer;
-    const { person, role } = answer;
-    identity = { device, person, role, paired: true, card: name };
-    await db.put("meta", identity, "identity");
-    // What the book says of its people must be here before anything is written in somebody's name.
-    await loop.now();
-    if (role === "grower" && book.ledger.house().people.roles.size === 0) await joined(person, role, asking);
-    if (role !== "viewer") await write([{ kind: DEVICE_PAIRED, on: [device], data: { name } }], asking);
-    return { identity };
-  }
+  const pair = async ({ code, name, asking }: Extract<Command, { do: "pair" }>): Promise<ReplyOf["pair"]> => {
+    const newDevice = () => nextId(asking.now_ms, random);
+    const become = async (as: Identity) => {
+      identity = as;
+      await db.put("meta", identity, "identity");
+      await loop.now();
+      return { hasPeople: book.ledger.house().people.roles.size > 0 };
+    };
+    const tools = { server, newDevice, become, write: (drafts: readonly Draft[]) => write(drafts, asking) };
+    const device = identity?.device ?? newDevice();
+    return (await import("./pair.ts")).pairDevice(tools, { code, device, name });
+  };
   const joined = (person: string, role: string, asking: Asking) =>
     write([{ kind: "person.joined", on: [person], data: { role } }], asking);
 
@@ -276,7 +265,11 @@ export async function clerkOf(tools: ClerkTools) {
     file: async ({ sha256 }) => (await files.get(sha256)) ?? (await fetchFile(sha256)) ?? null,
     forget: async () => {
       db.close();
-      await deleteDB(db.name);
+      await new Promise<void>((resolve, reject) => {
+        const gone = indexedDB.deleteDatabase(db.name);
+        gone.onsuccess = () => resolve();
+        gone.onerror = () => reject(gone.error);
+      });
       return true as const;
     },
     "take out": async () => (await import("./take-out.ts")).takeOut(db, BOOK_NAME),
