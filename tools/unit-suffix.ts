@@ -1,6 +1,6 @@
 /** The units that a name may end in (one unit per quantity; others live only where units are converted). */
 const units = new Set(
-  "C K Cd Ch Pa kPa W kW kWh J kJ MJ g mg ug kg L mL m cm mm um nm rad deg frac s ms min h d sqrtd n mol mmol umol S mS uS lx lux klx lm px minor".split(
+  "C K Cd Ch N Pa kPa W kW kWh J kJ MJ g mg ug kg L mL m cm mm um nm rad deg frac s ms min h d sqrtd n mol mmol umol S mS uS lx lux klx lm px minor".split(
     " ",
   ),
 );

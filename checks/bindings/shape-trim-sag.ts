@@ -46,7 +46,7 @@ export const sagRules: readonly Rule[] = [
   rule("tipAxialShift_over_L", ["PL2_over_EI"], (v) => shape.bentShoot(v.PL2_over_EI).drawnIn_frac),
   rule("tipSlope_rad", ["PL2_over_EI"], (v) => shape.bentShoot(v.PL2_over_EI).tip_rad),
   rule("tipDrop_m", ["tipDrop_over_L", "L_m"], (v) => v.tipDrop_over_L * v.L_m),
-  rule("EI_Nm2", hang, (v) => hangOf(v).rigidity_N_m2),
+  rule("EI_Nm2", hang, (v) => hangOf(v).rigidity),
   rule("E_GPa", hang, (v) => hangOf(v).stiffness_Pa / 1e9),
   rule("E_ratio", ["d_m", "dMeasured_m"], (v) =>
     shape.stiffnessError({ diameter_m: v.d_m, measured_m: v.dMeasured_m }),

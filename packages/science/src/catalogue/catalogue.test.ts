@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import { QuantityError } from "../errors/index.ts";
+import * as fruit from "../fruit/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
 import * as medium from "../medium/index.ts";
@@ -16,6 +17,7 @@ import { catalogue, type InputValue, type ScienceFunction } from "./index.ts";
 const fields: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   air,
   chance,
+  fruit,
   growth,
   light,
   medium,
@@ -98,6 +100,9 @@ const exempt: Readonly<Record<string, string>> = {
   curveEnsemble: "takes a row of the table of media",
   survivalDifference: "takes a list of words",
   conductivityOf_mS_cm: "takes masses by species",
+  keepByBranch: "takes a list of branches",
+  branchSag: "takes a branch and a list of weights; its parts are listed",
+  fruitsBorne_n: "takes a branch; its parts are listed",
   findUnit: "gives a row of the table of units",
 };
 

@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import * as errors from "../errors/index.ts";
+import * as fruit from "../fruit/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
 import * as medium from "../medium/index.ts";
@@ -40,6 +41,7 @@ const shared: Readonly<Record<string, unknown>> = {
   ...air,
   ...chance,
   ...errors,
+  ...fruit,
   ...growth,
   ...light,
   ...medium,

@@ -1,19 +1,21 @@
 import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
+import { fruitCatalogue } from "../fruit/catalogue.ts";
+import { fruitLoadCatalogue } from "../fruit/catalogue-load.ts";
 import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
 import { temperatureCatalogue } from "../growth/catalogue-temperature.ts";
 import { crownCatalogue } from "../light/catalogue-crown.ts";
 import { lampCatalogue } from "../light/catalogue-lamps.ts";
 import { lightReadingCatalogue } from "../light/catalogue-readings.ts";
 import { windowCatalogue } from "../light/catalogue-window.ts";
+import { potLifeCatalogue } from "../medium/catalogue-pot.ts";
+import { potSaltsCatalogue } from "../medium/catalogue-salts.ts";
+import { mediumInPotCatalogue } from "../medium/catalogue-shape.ts";
 import { pestCatalogue } from "../pests/catalogue.ts";
 import { freedomCatalogue } from "../pests/catalogue-freedom.ts";
 import { beamCatalogue } from "../shape/catalogue-beam.ts";
 import { cutCatalogue } from "../shape/catalogue-cut.ts";
 import { photoCatalogue } from "../shape/catalogue-photo.ts";
-import { potLifeCatalogue } from "../medium/catalogue-pot.ts";
-import { potSaltsCatalogue } from "../medium/catalogue-salts.ts";
-import { mediumInPotCatalogue } from "../medium/catalogue-shape.ts";
 import { sunCatalogue } from "../sun/catalogue.ts";
 import { skyCatalogue } from "../sun/catalogue-sky.ts";
 import { unitsCatalogue } from "../units/catalogue.ts";
@@ -42,10 +44,12 @@ export const catalogue: readonly ScienceFunction[] = [
   ...potSaltsCatalogue,
   ...temperatureCatalogue,
   ...growingPlantCatalogue,
+  ...fruitLoadCatalogue,
+  ...fruitCatalogue,
   ...pestCatalogue,
   ...freedomCatalogue,
-  ...beamCatalogue,
   ...cutCatalogue,
+  ...beamCatalogue,
   ...photoCatalogue,
   ...chanceCatalogue,
 ];

@@ -1,3 +1,4 @@
+import { fruitInputWords } from "../fruit/input-words.ts";
 import { growthInputWords } from "../growth/input-words.ts";
 import { lightInputWords } from "../light/input-words.ts";
 import { mediumInputWords } from "../medium/input-words.ts";
@@ -218,6 +219,8 @@ export const inputWords: Readonly<Record<string, string>> = {
   learnedMean: "mean of that quantity afterwards",
   learnedVariance: "variance of that quantity afterwards",
   value_g: "reading",
+  ...fruitInputWords,
+  ...beamInputWords,
   ...growthInputWords,
   ...lightInputWords,
   ...mediumInputWords,

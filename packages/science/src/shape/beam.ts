@@ -173,14 +173,14 @@ export function hangTest(test: {
   readonly sag_m: number;
   readonly diameter_m: number;
   readonly gravity_m_s2?: number;
-}): { readonly stiffness_Pa: number; readonly rigidity_N_m2: number } {
+}): { readonly stiffness_Pa: number; readonly rigidity: number } {
   const { hung_g, at_m, sag_m, diameter_m, gravity_m_s2 = GRAVITY } = test;
   within("hung_g", hung_g, 0.1, 5000);
   within("at_m", at_m, 0.01, 2);
   within("sag_m", sag_m, 0.0001, 1);
   within("gravity_m_s2", gravity_m_s2, 9, 10);
-  const rigidity_N_m2 = ((hung_g / 1000) * gravity_m_s2 * at_m ** 3) / (3 * sag_m);
-  return { stiffness_Pa: rigidity_N_m2 / sectionMoment_m4(diameter_m), rigidity_N_m2 };
+  const rigidity = ((hung_g / 1000) * gravity_m_s2 * at_m ** 3) / (3 * sag_m);
+  return { stiffness_Pa: rigidity / sectionMoment_m4(diameter_m), rigidity };
 }
 
 /**

@@ -57,7 +57,7 @@ export const beamCatalogue: readonly ScienceFunction[] = [
       diameter,
       optional(number("gravity_m_s2", 9, 10, 9.80665)),
     ],
-    fields: ["stiffness_Pa", "rigidity_N_m2"],
+    fields: ["stiffness_Pa", "rigidity"],
   }),
   describe("stiffnessError", byName(stiffnessError), {
     what: "What a slip of the calliper does to a stiffness from a hang test.",

@@ -9,6 +9,7 @@ const MOST_TURNS_n = 400;
 const CLOSE_rad = 1e-6;
 /** Green wood gives with time: the sag of weeks over that of the hour. From memory; the sheet's 1.5 to 2. */
 const CREEP = 1.75;
+const MOST_BENDING = 40;
 
 /** A branch as somebody can name it in half a minute. */
 export type Branch = {
@@ -122,26 +123,27 @@ export function branchSag(
   const chain = chainOf(branch);
   within("hung_n", hung.length, 0, 200);
   const weights = new Array<number>(SEGMENTS_n + 1).fill(0);
-  let all_N = 0;
   for (const { at_frac, hung_g } of hung) {
     within("at_frac", at_frac, 0, 1);
     within("hung_g", hung_g, 0, 5000);
     const load_N = (hung_g / 1000) * GRAVITY;
-    all_N += load_N;
     const at = at_frac * SEGMENTS_n;
     const below = Math.min(SEGMENTS_n - 1, Math.floor(at));
     weights[below] = (weights[below] as number) + load_N * (below + 1 - at);
     weights[below + 1] = (weights[below + 1] as number) + load_N * (at - below);
   }
-  const rigidity = branch.stiffness_Pa * sectionMoment_m4(branch.diameter_m);
-  // Past this any branch hangs straight down: the steps would only take longer.
-  const bending = Math.min(60, (all_N * branch.length_m ** 2) / rigidity);
+  // Twice the turn of the tip as a small angle: P L²/(E I) for an even shoot, and what a taper makes of it.
+  const level = Array.from({ length: SEGMENTS_n + 1 }, (_, joint) => joint * chain.ds);
+  const turns = moments(weights, level).map((moment, joint) => moment * (chain.flex[joint] as number));
+  const full = 2 * turns.reduce((sum, each) => sum + each, 0);
+  // Past this any branch hangs straight down: heavier weights would only take longer.
+  const borne = full > MOST_BENDING ? MOST_BENDING / full : 1;
   const straight_m = branch.length_m * Math.sin(chain.lean);
   const dropUnder = (factor: number) => {
     const slopes = settled(
       chain,
-      weights.map((each) => each * factor),
-      bending * factor,
+      weights.map((each) => each * factor * borne),
+      full * factor * borne,
     );
     const { x, y } = placed(slopes, chain.ds);
     const drop_frac = Math.max(0, (straight_m - (y[SEGMENTS_n] as number)) / branch.length_m);
