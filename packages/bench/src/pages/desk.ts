@@ -71,29 +71,11 @@ export function deskAt(ledger: Ledger, asked: Asked): Desk {
   }
   const benchOf = (facts: PlantFacts) => ledger.house().places.benchOfSpot.get(facts.spot ?? "") ?? "";
 
-  const byBench = (() => {
-    let groups: Map<string, PlantId[]> | undefined;
-    return (bench: string) => {
-      if (!groups) {
-        groups = new Map();
-        for (const plant of ledger.plants()) {
-          const facts = ledger.lastState(plant)?.facts;
-          if (!facts || facts.ended) continue;
-          const key = benchOf(facts);
-          const group = groups.get(key);
-          if (group) group.push(plant);
-          else groups.set(key, [plant]);
-        }
-      }
-      return groups.get(bench) ?? [];
-    };
-  })();
-
   /** What the plants of one bench tell one another, craft by craft; worked out once a bench. */
   function poolOf(bench: string): readonly ReadonlyMap<PlantId, unknown>[] {
     let pools = pooled.get(bench);
     if (!pools) {
-      const states = byBench(bench).flatMap((plant) => state(plant) ?? []);
+      const states = livingOn(ledger, bench).flatMap((plant) => state(plant) ?? []);
       pools = ledger.crafts.map((craft, i) =>
         craft.pool
           ? craft.pool(
@@ -164,6 +146,36 @@ export function deskAt(ledger: Ledger, asked: Asked): Desk {
     living: () => ledger.plants().filter((plant) => !ledger.lastState(plant)?.facts.ended),
     facts: (plant) => ledger.lastState(plant)?.facts,
   };
+}
+
+const benches = new WeakMap<
+  Ledger,
+  { readonly revision: number; readonly living: ReadonlyMap<string, readonly PlantId[]> }
+>();
+
+/** Living plants of a bench, in book order; those of no bench under "". Looked up once for as long as no fact of any plant changes. */
+function livingOn(ledger: Ledger, bench: string): readonly PlantId[] {
+  const revision = ledger.factsRevision;
+  let known = benches.get(ledger);
+  if (known?.revision !== revision) {
+    known = { revision, living: livingByBench(ledger) };
+    benches.set(ledger, known);
+  }
+  return known.living.get(bench) ?? [];
+}
+
+function livingByBench(ledger: Ledger): ReadonlyMap<string, readonly PlantId[]> {
+  const { benchOfSpot } = ledger.house().places;
+  const groups = new Map<string, PlantId[]>();
+  for (const plant of ledger.plants()) {
+    const facts = ledger.lastState(plant)?.facts;
+    if (!facts || facts.ended) continue;
+    const bench = benchOfSpot.get(facts.spot ?? "") ?? "";
+    const group = groups.get(bench);
+    if (group) group.push(plant);
+    else groups.set(bench, [plant]);
+  }
+  return groups;
 }
 
 const forbids = (limit: Limit, task: Task, now_ms: number) =>

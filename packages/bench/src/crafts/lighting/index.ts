@@ -4,7 +4,7 @@ import { lightIntegrate, lightRates } from "./advance.ts";
 import { lightAsks } from "./asks.ts";
 import { lightingAssumptions } from "./assumptions.ts";
 import { lightFold } from "./fold.ts";
-import { kept, type LightKept, lightOf, membersByName, worldByName } from "./kept.ts";
+import { kept, type LightKept, lightOf, turnParts, worldByName } from "./kept.ts";
 import { lightingKinds } from "./kinds.ts";
 import { lightOffers } from "./offers.ts";
 import { lightOutlook } from "./outlook.ts";
@@ -25,7 +25,7 @@ export const lighting = {
   integrate: lightIntegrate,
   offers: lightOffers,
   limits: () => [],
-  pool: (members) => benchTurns(membersByName(members)),
+  pool: (members) => benchTurns(turnParts(members)),
   outlook: (slice, sight) => lightOutlook(lightOf(slice), sight),
   looks: lightLooks,
   signs: (slice, sight, seen) => lightSigns(lightOf(slice), sight, seen),

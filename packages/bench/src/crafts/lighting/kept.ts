@@ -1,5 +1,6 @@
 import type { Member, World } from "../craft.ts";
 import type { LightSlice, readingsOf } from "./slice.ts";
+import type { TurnPart } from "./turn.ts";
 
 /**
  * The slice as it is kept: apart what people do and what is read once a week, and in one list of numbers what changes at every
@@ -105,8 +106,12 @@ export function lightOf({ known, now }: LightKept): LightSlice {
   };
 }
 
-export const membersByName = (members: readonly Member<LightKept>[]): readonly Member<LightSlice>[] =>
-  members.map(({ plant, slice }) => ({ plant, slice: lightOf(slice) }));
+/** What the pots of a bench tell one another: a page asks all neighbours for these few. */
+export const turnParts = (members: readonly Member<LightKept>[]): readonly Member<TurnPart>[] =>
+  members.map(({ plant, slice: { known, now } }) => ({
+    plant,
+    slice: { oneSided_d: now[1], side_frac: now[10], week_mol_m2_d: now[8], turns_n: known.turns_n },
+  }));
 
 /** The same world; its members are still looked up when they are first asked for. */
 export function worldByName(world: World<LightKept>): World<LightSlice> {

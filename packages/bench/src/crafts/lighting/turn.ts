@@ -34,11 +34,14 @@ export interface BenchTurn {
   readonly readAt: PlantId;
 }
 
-const isOneSided = ({ side_frac }: LightSlice) => side_frac >= LEAST_SIDE_frac;
+/** What a pot tells its bench. */
+export type TurnPart = Pick<LightSlice, "oneSided_d" | "side_frac" | "week_mol_m2_d" | "turns_n">;
 
-export function benchTurns(members: readonly Member<LightSlice>[]): ReadonlyMap<PlantId, BenchTurn> {
+const isOneSided = ({ side_frac }: Pick<LightSlice, "side_frac">) => side_frac >= LEAST_SIDE_frac;
+
+export function benchTurns(members: readonly Member<TurnPart>[]): ReadonlyMap<PlantId, BenchTurn> {
   const lit = members.filter(({ slice }) => isOneSided(slice));
-  const mean = (of: (slice: LightSlice) => number) =>
+  const mean = (of: (slice: TurnPart) => number) =>
     lit.length > 0 ? lit.reduce((sum, { slice }) => sum + of(slice), 0) / lit.length : 0;
   const inMiddle = [...members].sort((a, b) => a.slice.week_mol_m2_d - b.slice.week_mol_m2_d)[
     Math.floor(members.length / 2)
