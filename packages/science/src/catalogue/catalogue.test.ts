@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import { QuantityError } from "../errors/index.ts";
+import * as feed from "../feed/index.ts";
 import * as fruit from "../fruit/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
@@ -17,6 +18,7 @@ import { catalogue, type InputValue, type ScienceFunction } from "./index.ts";
 const fields: Readonly<Record<string, Readonly<Record<string, unknown>>>> = {
   air,
   chance,
+  feed,
   fruit,
   growth,
   light,
@@ -103,6 +105,22 @@ const exempt: Readonly<Record<string, string>> = {
   keepByBranch: "takes a list of branches",
   branchSag: "takes a branch and a list of weights; its parts are listed",
   fruitsBorne_n: "takes a branch; its parts are listed",
+  readLabel: "takes a whole label; oxides and liquids are listed each",
+  amountOf: "takes amounts by species",
+  sumAmounts: "takes amounts by species",
+  likelySlips: "takes the products of a mix",
+  bestMix: "takes products, water, aims and limits",
+  isMade: "tells two results apart",
+  bestLinearMix: "takes products, water, aims and limits",
+  shortfalls: "takes products, water, aims and limits",
+  relaxedMix: "takes products, water, aims and limits",
+  leastCost: "takes rows of numbers",
+  clashes: "takes amounts by species",
+  blendedWater: "takes two reports of water",
+  closedIons: "gives ions, not a number",
+  ionsOf: "takes amounts by species",
+  waterAmounts_mg_L: "gives amounts by species",
+  hardnessOf_mg_L: "takes a report of water",
   findUnit: "gives a row of the table of units",
 };
 

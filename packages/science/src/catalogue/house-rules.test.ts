@@ -3,6 +3,7 @@ import { describe, expect, it } from "vitest";
 import * as air from "../air/index.ts";
 import * as chance from "../chance/index.ts";
 import * as errors from "../errors/index.ts";
+import * as feed from "../feed/index.ts";
 import * as fruit from "../fruit/index.ts";
 import * as growth from "../growth/index.ts";
 import * as light from "../light/index.ts";
@@ -41,6 +42,7 @@ const shared: Readonly<Record<string, unknown>> = {
   ...air,
   ...chance,
   ...errors,
+  ...feed,
   ...fruit,
   ...growth,
   ...light,

@@ -1,5 +1,7 @@
 import { airCatalogue } from "../air/catalogue.ts";
 import { chanceCatalogue } from "../chance/catalogue.ts";
+import { feedDoseCatalogue } from "../feed/catalogue-doses.ts";
+import { feedSaltCatalogue } from "../feed/catalogue-salts.ts";
 import { fruitCatalogue } from "../fruit/catalogue.ts";
 import { fruitLoadCatalogue } from "../fruit/catalogue-load.ts";
 import { growingPlantCatalogue } from "../growth/catalogue-plant.ts";
@@ -51,5 +53,7 @@ export const catalogue: readonly ScienceFunction[] = [
   ...cutCatalogue,
   ...beamCatalogue,
   ...photoCatalogue,
+  ...feedDoseCatalogue,
+  ...feedSaltCatalogue,
   ...chanceCatalogue,
 ];

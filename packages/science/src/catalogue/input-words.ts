@@ -1,3 +1,4 @@
+import { feedInputWords } from "../feed/input-words.ts";
 import { fruitInputWords } from "../fruit/input-words.ts";
 import { growthInputWords } from "../growth/input-words.ts";
 import { lightInputWords } from "../light/input-words.ts";
@@ -221,6 +222,7 @@ export const inputWords: Readonly<Record<string, string>> = {
   value_g: "reading",
   ...fruitInputWords,
   ...beamInputWords,
+  ...feedInputWords,
   ...growthInputWords,
   ...lightInputWords,
   ...mediumInputWords,
