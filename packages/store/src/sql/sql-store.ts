@@ -1,10 +1,11 @@
-import type { AppendBatch, AppendResult, EntryRef } from "@sillwood/bench/book";
+import type { AppendBatch, AppendResult, EntryRef, FileLine } from "@sillwood/bench/book";
 import type { Kysely } from "kysely";
 import { writeExport } from "../backup.ts";
 import type { EntryStore, VerifyReport } from "../entry-store.ts";
 import { type FileBytes, type FileRows, fileStore } from "../files/file-store.ts";
 import { sqlAside, sqlKeys } from "./device-tables.ts";
-import { storeGate } from "./one-at-a-time.ts";
+import { inGroups } from "./in-groups.ts";
+import { type Ask, storeGate } from "./one-at-a-time.ts";
 import { countEntries, readAll, readEntries, readRefs, readSummary } from "./reading.ts";
 import { sqlCache, sqlPeople } from "./side-tables.ts";
 import type { Tables } from "./tables.ts";
@@ -16,6 +17,8 @@ export interface SqlEngine {
   readonly book: string;
   readonly bytes: FileBytes;
   append(batch: AppendBatch): Promise<AppendResult> | AppendResult;
+  /** Several batches in one commit, where that saves syncs; the engine's own server does it otherwise. */
+  appendAll?(batches: readonly AppendBatch[]): readonly AppendResult[];
   texts(): AsyncIterable<readonly string[]>;
   /** Goes through the file below the entries, where there is one; throws StoreError "damaged". */
   assertSound?(): void;
@@ -28,10 +31,10 @@ const CURSOR = "verify cursor";
 
 /** Makes a store of an engine. */
 export function sqlStore(engine: SqlEngine): EntryStore {
-  const { db, book } = engine;
+  const { db, book, appendAll } = engine;
   const { ask, write, close } = storeGate();
   const cache = sqlCache(db, book, ask);
-  const files = fileStore(fileRows(engine), engine.bytes, ask);
+  const files = fileStore(fileRows(engine, write), engine.bytes, ask);
 
   async function verify(part: "all" | "next"): Promise<VerifyReport> {
     await ask(async () => engine.assertSound?.());
@@ -59,7 +62,9 @@ export function sqlStore(engine: SqlEngine): EntryStore {
 
   const store: EntryStore = {
     book,
-    append: (batch) => write(() => engine.append(batch)),
+    append: appendAll
+      ? inGroups((batches) => ask(() => appendAll(batches)), write)
+      : (batch) => write(() => engine.append(batch)),
     summary: (readersOf) => ask(() => readSummary(db, book, readersOf)),
     refs: (bucket, readersOf) => ask(() => readRefs(db, book, bucket, readersOf)),
     get: (refs) => ask(() => readEntries(db, book, refs)),
@@ -82,7 +87,16 @@ export function sqlStore(engine: SqlEngine): EntryStore {
   return store;
 }
 
-function fileRows({ db, book }: SqlEngine): FileRows {
+function fileRows({ db, book }: SqlEngine, write: Ask): FileRows {
+  // One statement and so one commit for all photos that came in at about the same time.
+  const add = inGroups<FileLine, void>(async (lines) => {
+    await db
+      .insertInto("file")
+      .values(lines.map(({ file, size_B, type }) => ({ book, hash: file, type, size_B })))
+      .onConflict((c) => c.columns(["book", "hash"]).doNothing())
+      .execute();
+    return lines.map(() => undefined);
+  }, write);
   return {
     async find(hash) {
       const row = await db
@@ -93,13 +107,7 @@ function fileRows({ db, book }: SqlEngine): FileRows {
         .executeTakeFirst();
       return row && { file: row.hash, size_B: Number(row.size_B), type: row.type };
     },
-    async add({ file, size_B, type }) {
-      await db
-        .insertInto("file")
-        .values({ book, hash: file, type, size_B })
-        .onConflict((c) => c.columns(["book", "hash"]).doNothing())
-        .execute();
-    },
+    add,
     async remove(hash) {
       await db.deleteFrom("file").where("book", "=", book).where("hash", "=", hash).execute();
     },

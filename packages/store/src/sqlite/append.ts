@@ -14,14 +14,14 @@ import { nativeDigest } from "../sql/native-digest.ts";
 import { takenOver } from "../sql/writer-lock.ts";
 
 /**
- * The append of SQLite: prepared once, one immediate transaction a batch, one sync a commit. Returns a function that throws
- * what SQLite throws; then nothing of the batch is in the book.
+ * The append of SQLite: prepared once, one immediate transaction for all batches that it is given, one sync a commit. Returns a function
+ * that throws what SQLite throws; then nothing of them is in the book.
  */
 export function sqliteAppend(
   db: Database.Database,
   book: string,
   holder: string,
-): (batch: AppendBatch) => AppendResult {
+): (batches: readonly AppendBatch[]) => readonly AppendResult[] {
   const holds = db.prepare("select holder from writer where book = ?").pluck();
   const insert = db.prepare(
     "insert into entry (book, id, hash, device, month, kind, v, at_ms, json) values (?, ?, ?, ?, ?, ?, ?, ?, ?) on conflict (book, id, hash) do nothing",
@@ -39,8 +39,7 @@ export function sqliteAppend(
     "insert into digest (book, device, month, kind, n, h) values (?, ?, ?, ?, ?, ?) on conflict (book, device, month, kind) do update set n = excluded.n, h = excluded.h",
   );
 
-  const run = db.transaction((batch: AppendBatch): AppendResult => {
-    if (holds.get(book) !== holder) throw takenOver();
+  const appendOne = (batch: AppendBatch): AppendResult => {
     const sums = new Map<string, { cell: Cell; digest: Digest }>();
     const count = (ref: EntryRef, cell: Cell) => {
       const key = `${cell.device}/${cell.month}/${cell.kind}`;
@@ -90,11 +89,16 @@ export function sqliteAppend(
       setDigest.run(book, device, month, kind, n, h);
     }
     return { stored, added_n, setAside };
+  };
+  const run = db.transaction((batches: readonly AppendBatch[]): AppendResult[] => {
+    if (holds.get(book) !== holder) throw takenOver();
+    return batches.map(appendOne);
   });
-  return (batch) => {
-    const result = run.immediate(batch);
+  return (batches) => {
+    const results = run.immediate(batches);
     // The dropped body still stands in the log until that is emptied.
-    if (batch.entries.some(({ entry }) => redactionOf(entry))) db.pragma("wal_checkpoint(TRUNCATE)");
-    return result;
+    if (batches.some(({ entries }) => entries.some(({ entry }) => redactionOf(entry))))
+      db.pragma("wal_checkpoint(TRUNCATE)");
+    return results;
   };
 }

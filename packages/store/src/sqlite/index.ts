@@ -1,6 +1,7 @@
 import { randomUUID } from "node:crypto";
 import { rename, rm } from "node:fs/promises";
 import { join } from "node:path";
+import type { AppendResult } from "@sillwood/bench/book";
 import Database from "better-sqlite3";
 import { Kysely, SqliteDialect } from "kysely";
 import { syncFile } from "../backup.ts";
@@ -42,11 +43,13 @@ export async function openSqlite(options: SqliteOptions): Promise<EntryStore> {
   try {
     const book = await shaped(sqlite, db, options.book, now_ms());
     const lock = await takeWriterLock({ db, book, label, now_ms });
+    const appendAll = sqliteAppend(sqlite, book, lock.holder);
     return sqlStore({
       db,
       book,
       bytes: diskBytes(`${path}-files`),
-      append: sqliteAppend(sqlite, book, lock.holder),
+      append: (batch) => appendAll([batch])[0] as AppendResult,
+      appendAll,
       texts: () => sqliteTexts(sqlite, book),
       assertSound: () => assertSound(sqlite),
       copyInto: (folder) => copyInto(sqlite, folder),
