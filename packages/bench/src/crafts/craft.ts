@@ -10,6 +10,7 @@ import type { PlantFacts } from "../plants/facts.ts";
 import type { Read, ReadingName } from "../readings.ts";
 import type { Ask } from "../round/pages.ts";
 import type { Limit, Task, Work } from "../round/task.ts";
+import type { Supplies } from "../supplies/supplies.ts";
 import type { Say } from "../words/say.ts";
 import type { Reading } from "../working/reading.ts";
 import type { Working } from "../working/working.ts";
@@ -67,6 +68,8 @@ export interface World<Slice = unknown> {
   readonly now_ms: number;
   readonly say: Say;
   readonly places: Places;
+  /** What is on the shelf, labels and waters with it. */
+  readonly supplies: Supplies;
   readonly calendar: Calendar;
   readonly airAt: AirAt;
   assumed(key: string): number;

@@ -13,6 +13,7 @@ export function worldOf(desk: Desk, craft_n: number): World {
     now_ms,
     say,
     places: ledger.house().places,
+    supplies: ledger.house().supplies,
     calendar: ledger.calendar,
     airAt: ledger.airAt,
     assumed: ledger.assumed,

@@ -2,9 +2,10 @@ import * as v from "valibot";
 import { choice, count, day, quantity, text } from "../book/fields.ts";
 import type { EntryKind } from "../book/kinds.ts";
 import type { Say } from "../words/say.ts";
+import { analysed, labelled } from "./label.ts";
 
 /** What is on hand, and the unit in which it is counted. */
-const supplyWhat = ["medium", "pots", "feed", "treatment", "labels", "other"] as const;
+const supplyWhat = ["medium", "pots", "feed", "treatment", "labels", "water", "other"] as const;
 const unit = choice("unit", ["mL", "g", "pieces"]);
 
 const boughtSchema = v.strictObject({
@@ -37,6 +38,8 @@ const amountSaid = ({ amount, unit: counted }: Pick<SupplyBought, "amount" | "un
 const supply = { v: 1, subject: "supply", onMin_n: 1 } as const;
 
 export const supplyKinds = {
+  labelled,
+  analysed,
   bought: {
     ...supply,
     // Prices are the grower's own affair.

@@ -1,5 +1,6 @@
 import type { Entry } from "../book/entry.ts";
 import { type SupplyAmount, type SupplyBought, supplyKinds } from "./kinds.ts";
+import type { SupplyLabel, SupplyWater } from "./label.ts";
 
 /** What is on hand of one supply. A lot is a supply of its own. */
 export interface Supply extends Omit<SupplyBought, "amount"> {
@@ -7,6 +8,11 @@ export interface Supply extends Omit<SupplyBought, "amount"> {
   readonly onHand: number;
   readonly paid_minor: number;
   readonly countedAt_ms?: number;
+  /** What its label prints, and what measures it. */
+  readonly label?: SupplyLabel;
+  /** Of a water: what it brings. */
+  readonly water?: SupplyWater;
+  readonly readAt_ms?: number;
 }
 
 export type Supplies = ReadonlyMap<string, Supply>;
@@ -28,7 +34,26 @@ export function foldSupplies(supplies: Supplies, entry: Entry): Supplies {
       });
       continue;
     }
+    if (entry.kind === supplyKinds.analysed.kind) {
+      const water = entry.data as unknown as SupplyWater;
+      next.set(id, {
+        id,
+        what: "water",
+        unit: "mL",
+        onHand: 0,
+        paid_minor: 0,
+        ...before,
+        name: water.name,
+        water,
+        readAt_ms: entry.at_ms,
+      });
+      continue;
+    }
     if (!before) continue;
+    if (entry.kind === supplyKinds.labelled.kind) {
+      next.set(id, { ...before, label: entry.data as unknown as SupplyLabel, readAt_ms: entry.at_ms });
+      continue;
+    }
     const { amount } = entry.data as unknown as SupplyAmount;
     if (entry.kind === supplyKinds.counted.kind)
       next.set(id, { ...before, onHand: amount, countedAt_ms: entry.at_ms });

@@ -120,6 +120,7 @@ export function worldByName(world: World<LightKept>): World<LightSlice> {
     now_ms: world.now_ms,
     say: world.say,
     places: world.places,
+    supplies: world.supplies,
     calendar: world.calendar,
     airAt: world.airAt,
     assumed: world.assumed,
