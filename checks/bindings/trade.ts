@@ -5,6 +5,7 @@ import { createLedger } from "@sillwood/bench/house";
 import { assumedSite, deskAt, firstAnswer, wrongDesk } from "@sillwood/bench/pages";
 import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
+import { budBelowCutBreaks } from "./trade-cuts.ts";
 
 /**
  * Habits of the trade, held against what a person would be told: the whole engine is asked, not a formula.
@@ -82,10 +83,13 @@ export const binding: Binding = {
     if ("pot_top_cm" in row.inputs) return usualUse(row);
     if ("days_wilted" in row.inputs) return afterWilting(row);
     if ("r_depletion" in row.inputs) return dryMedium(row);
+    if ("bud_below_cut_breaks" in row.expect) return budBelowCutBreaks();
     return {};
   },
   waits: (row) => {
     const built = ["pot_top_cm", "days_wilted", "r_depletion"].some((key) => key in row.inputs);
-    return built ? undefined : "concerns a craft that is not built yet";
+    return built || "bud_below_cut_breaks" in row.expect
+      ? undefined
+      : "concerns a craft that is not built yet";
   },
 };

@@ -43,7 +43,7 @@ export const plant: (typeof en)["plant"] = {
   move: "Umgestellt",
   keepNote: "NOTIZ BEHALTEN",
   media: { spongy: "dunkel, schwammig", bark: "grobe Rinde", gritty: "körnig" },
-  crafts: { watering: "Wasser", lighting: "Licht", growth: "Wachstum" },
+  crafts: { watering: "Wasser", lighting: "Licht", growth: "Wachstum", trimming: "Schnitt" },
   whatToWrite: "Was wurde getan oder gesehen?",
 };
 

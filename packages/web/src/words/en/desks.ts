@@ -2,7 +2,7 @@
 export const desk = {
   title: "Desk",
   crafts: "Crafts and desks",
-  craftNames: { watering: "Watering", lighting: "Lighting", growth: "Growth" } as Readonly<
+  craftNames: { watering: "Watering", lighting: "Lighting", growth: "Growth", trimming: "Trimming" } as Readonly<
     Record<string, string>
   >,
   waits: (due_n: number) =>
