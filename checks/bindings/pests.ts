@@ -35,7 +35,7 @@ export const binding: Binding = {
   compute: (row) => {
     const ours = rules.compute(row);
     // ln R0 / T is what was printed; that no generation is shorter than its own egg-to-adult time is what the slip is.
-    if (row.slip === true && row.slip_in === "inputs" && !impossible(row))
+    if (row.slip === true && "T0_C" in row.inputs && "T_d" in row.inputs && !impossible(row))
       throw new Error("the row says that an input is a slip, and we can't see which");
     return ours;
   },

@@ -1,0 +1,121 @@
+import { assumption, OURS, TRADE } from "../assumption.ts";
+import type { Assumption } from "../craft.ts";
+
+const share = (key: string, what: string, value: number, min: number, max: number, by: string): Assumption =>
+  assumption(key, what, value, "", min, max, OURS, by);
+
+/** Values of the craft that are ours; each may be adjusted and is shown as assumed. */
+export const scoutingAssumptions: readonly Assumption[] = [
+  share(
+    "pestOdds",
+    "odds that a plant of a quiet room carries a pest nobody saw",
+    0.05,
+    0.001,
+    2,
+    "finds among your own plants",
+  ),
+  share(
+    "pestOutdoors",
+    "times those odds after a stay outdoors within 30 days",
+    6,
+    1,
+    50,
+    "finds among lifted plants",
+  ),
+  share(
+    "pestBought",
+    "times those odds for a plant bought or borrowed",
+    4,
+    1,
+    50,
+    "finds among bought plants",
+  ),
+  share(
+    "pestWashed",
+    "times those odds after a root wash and hard cut",
+    0.5,
+    0.05,
+    1,
+    "finds among washed plants",
+  ),
+  share("pestNear", "times those odds beside a plant on which it was found", 5, 1, 50, "finds beside finds"),
+  share("pestRoom", "times those odds in the same room as a find", 2, 1, 20, "finds in the same room"),
+  assumption(
+    "pestArrives_per_d",
+    "chance a day that a pest comes to a plant in a quiet room",
+    0.0005,
+    "1/d",
+    0,
+    0.05,
+    OURS,
+    "finds on plants long clean",
+  ),
+  assumption(
+    "pestArrivesRoom_per_d",
+    "the same while an infested plant stands in the room",
+    0.01,
+    "1/d",
+    0,
+    0.2,
+    OURS,
+    "finds in the same room",
+  ),
+  assumption(
+    "pestFounders_n",
+    "eggs with which an unseen gnat or whitefly infestation begins",
+    3,
+    "",
+    1,
+    50,
+    OURS,
+    "counting larvae on a potato disc",
+  ),
+  share("pestClumping", "how unevenly pests sit on leaves (k)", 0.3, 0.05, 5, "counts leaf by leaf"),
+  share("pestSurvive", "how unevenly animals survive a course (k)", 0.5, 0.1, 10, "looks after treatments"),
+  share(
+    "pestCoverage",
+    "share of a plant that a spray wets where none is written",
+    0.8,
+    0.2,
+    1,
+    "spraying water-sensitive paper",
+  ),
+  share(
+    "clearMove",
+    "chance to carry none that opens the gate to move",
+    0.95,
+    0.5,
+    0.999,
+    "your own judgement",
+  ),
+  share(
+    "clearSell",
+    "chance to carry none that opens the gate to sell",
+    0.99,
+    0.5,
+    0.9999,
+    "your own judgement",
+  ),
+  assumption(
+    "lookEvery_d",
+    "days between looks at a plant that is kept apart",
+    7,
+    "d",
+    2,
+    28,
+    TRADE,
+    "your own rhythm",
+  ),
+  assumption(
+    "recordYears_n",
+    "years for which treatments are kept and exported",
+    5,
+    "years",
+    1,
+    30,
+    OURS,
+    "what your authority asks",
+  ),
+];
+
+export const DEFAULT_SIGHT_frac = 0.3;
