@@ -1,8 +1,9 @@
 import type { AnyCraft } from "./craft.ts";
 import { growth } from "./growth/index.ts";
 import { lighting } from "./lighting/index.ts";
+import { scouting } from "./scouting/index.ts";
 import { trimming } from "./trimming/index.ts";
 import { watering } from "./watering/index.ts";
 
 /** Every craft of the house, one line each. The last that offers a reading wins. */
-export const crafts = [watering, lighting, growth, trimming] as const satisfies readonly AnyCraft[];
+export const crafts = [watering, lighting, growth, trimming, scouting] as const satisfies readonly AnyCraft[];

@@ -3,7 +3,13 @@ import type { Words } from "../words.ts";
 export const desk: Words["desk"] = {
   title: "Tisch",
   crafts: "Handwerke und Seiten",
-  craftNames: { watering: "Gießen", lighting: "Licht", growth: "Wachstum", trimming: "Schnitt" },
+  craftNames: {
+    watering: "Gießen",
+    lighting: "Licht",
+    growth: "Wachstum",
+    trimming: "Schnitt",
+    scouting: "Schädlinge",
+  },
   waits: (due_n) =>
     due_n === 0 ? "nichts wartet" : due_n === 1 ? "1 Aufgabe wartet" : `${due_n} Aufgaben warten`,
   wrong: "Was fehlt ihr?",

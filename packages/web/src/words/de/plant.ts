@@ -43,7 +43,13 @@ export const plant: (typeof en)["plant"] = {
   move: "Umgestellt",
   keepNote: "NOTIZ BEHALTEN",
   media: { spongy: "dunkel, schwammig", bark: "grobe Rinde", gritty: "körnig" },
-  crafts: { watering: "Wasser", lighting: "Licht", growth: "Wachstum", trimming: "Schnitt" },
+  crafts: {
+    watering: "Wasser",
+    lighting: "Licht",
+    growth: "Wachstum",
+    trimming: "Schnitt",
+    scouting: "sauber",
+  },
   whatToWrite: "Was wurde getan oder gesehen?",
 };
 

@@ -2,9 +2,13 @@
 export const desk = {
   title: "Desk",
   crafts: "Crafts and desks",
-  craftNames: { watering: "Watering", lighting: "Lighting", growth: "Growth", trimming: "Trimming" } as Readonly<
-    Record<string, string>
-  >,
+  craftNames: {
+    watering: "Watering",
+    lighting: "Lighting",
+    growth: "Growth",
+    trimming: "Trimming",
+    scouting: "Scouting",
+  } as Readonly<Record<string, string>>,
   waits: (due_n: number) =>
     due_n === 0 ? "nothing waits" : due_n === 1 ? "1 task waits" : `${due_n} tasks wait`,
   wrong: "What is wrong?",
