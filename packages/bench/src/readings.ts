@@ -45,6 +45,15 @@ const STAGE_CODES: Readonly<Record<string, number>> = {
 const USUAL_DAILY_LIGHT_mol_m2_d = 8;
 const USUAL_CAUGHT_frac = 0.5;
 
+/** Nutrients dissolved in a pot of which nobody keeps a ledger. @source our assumption */
+const dissolved = (what: string): ReadingKind => ({
+  what: `${what} dissolved in the pot`,
+  unit: "mg",
+  min: 0,
+  max: 1e6,
+  usual: () => ({ value: 15, sd: 20, origin: "assumed", from: whence((words) => words.noLedger) }),
+});
+
 /**
  * Every reading, declared once. A craft offers one by the same name; the last craft in the registry that offers wins.
  */
@@ -132,6 +141,25 @@ export const readingKinds = {
       };
     },
   },
+  saltAtRefill_mS_cm: {
+    what: "conductivity of the water in a pot just watered",
+    unit: "mS/cm",
+    min: 0,
+    max: 100,
+    usual: () => ({ value: 1.5, sd: 1, origin: "assumed", from: whence((words) => words.noLedger) }),
+  },
+  saltAtDriest_mS_cm: {
+    what: "conductivity of the water in a pot about to be watered",
+    unit: "mS/cm",
+    min: 0,
+    max: 100,
+    usual: () => ({ value: 2.5, sd: 2, origin: "assumed", from: whence((words) => words.noLedger) }),
+  },
+  nitrogen_mg: dissolved("nitrogen"),
+  phosphorus_mg: dissolved("phosphorus"),
+  potassium_mg: dissolved("potassium"),
+  calcium_mg: dissolved("calcium"),
+  magnesium_mg: dissolved("magnesium"),
 } as const satisfies Record<string, ReadingKind>;
 
 export type ReadingName = keyof typeof readingKinds;

@@ -32,4 +32,5 @@ export interface WhenceWords {
   readonly noStage: string;
   readonly noWarmth: string;
   readonly noNodes: string;
+  readonly noLedger: string;
 }

@@ -50,4 +50,5 @@ export const whenceGerman = (say: Say): WhenceWords => ({
   noStage: "kein Stadium aufgeschrieben: als im Laub genommen",
   noWarmth: "Wärme wird nicht gezählt",
   noNodes: "Knoten nicht gezählt",
+  noLedger: "Gelöstes wird nicht gezählt",
 });

@@ -50,4 +50,5 @@ export const whenceEnglish = (say: Say): WhenceWords => ({
   noStage: "no stage written: taken as in leaf",
   noWarmth: "warmth is not counted",
   noNodes: "nodes not counted",
+  noLedger: "what is dissolved is not counted",
 });

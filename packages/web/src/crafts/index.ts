@@ -1,12 +1,13 @@
 import { growth } from "./growth/index.ts";
 import { lighting } from "./lighting/index.ts";
+import { potting } from "./potting/index.ts";
 import { scouting } from "./scouting/index.ts";
 import type { CraftName, CraftScreens } from "./screens.ts";
 import { trimming } from "./trimming/index.ts";
 import { watering } from "./watering/index.ts";
 
 /** One line a craft: its screens, or an explicit "none". */
-export const craftScreens = { watering, lighting, growth, trimming, scouting } satisfies Readonly<
+export const craftScreens = { watering, lighting, growth, potting, trimming, scouting } satisfies Readonly<
   Record<CraftName, CraftScreens | "none">
 >;
 

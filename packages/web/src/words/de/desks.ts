@@ -6,7 +6,7 @@ export const desk: Words["desk"] = {
   craftNames: {
     watering: "Gießen",
     lighting: "Licht",
-    growth: "Wachstum",
+    growth: "Wachstum", potting: "Topfen",
     trimming: "Schnitt",
     scouting: "Schädlinge",
   },

@@ -46,7 +46,7 @@ export const plant: (typeof en)["plant"] = {
   crafts: {
     watering: "Wasser",
     lighting: "Licht",
-    growth: "Wachstum",
+    growth: "Wachstum", potting: "Topf",
     trimming: "Schnitt",
     scouting: "sauber",
   },

@@ -5,7 +5,7 @@ export const desk = {
   craftNames: {
     watering: "Watering",
     lighting: "Lighting",
-    growth: "Growth",
+    growth: "Growth", potting: "Potting",
     trimming: "Trimming",
     scouting: "Scouting",
   } as Readonly<Record<string, string>>,

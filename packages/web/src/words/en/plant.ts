@@ -43,7 +43,7 @@ export const plant = {
   move: "Moved",
   keepNote: "KEEP THE NOTE",
   media: { spongy: "dark, spongy", bark: "chunky bark", gritty: "gritty" },
-  crafts: { watering: "water", lighting: "light", growth: "growth", trimming: "trim", scouting: "clean" },
+  crafts: { watering: "water", lighting: "light", growth: "growth", potting: "pot", trimming: "trim", scouting: "clean" },
   whatToWrite: "What was done or seen?",
 };
 
