@@ -8,6 +8,9 @@ import { scoutPool } from "./pool.ts";
 import { scoutLooks, scoutSigns } from "./signs.ts";
 import { type ScoutSlice, startSlice } from "./slice.ts";
 
+export type * from "./page-shape.ts";
+export type { ClockedPest, LookedAt, Pest, Tool } from "./pests.ts";
+
 /** Scouting: what was looked for and found, what a plant may still carry, when it may move and be sold, treatments by their label. */
 export const scouting = {
   name: CRAFT,
@@ -24,4 +27,5 @@ export const scouting = {
   outlook: scoutOutlook,
   looks: scoutLooks,
   signs: scoutSigns,
+  page: async () => (await import("./page.ts")).scoutPage,
 } as const satisfies Craft<ScoutSlice, undefined>;

@@ -27,6 +27,8 @@ export interface PestBelief {
   readonly pest: ClockedPest;
   readonly of: Case;
   readonly free: Three;
+  /** The same after one more round of clean looks of the plan. */
+  readonly next_frac: number;
   /** Looks since its watch began that could have shown it. */
   readonly looks_n: number;
   /** Day before which nothing may be declared: what hid on the first day still hides. */
@@ -168,6 +170,7 @@ function reckon(
       pest: row.pest,
       of: row.of,
       free: three([row]),
+      next_frac: row.paths[0]?.[1] ?? 0,
       looks_n: row.looks_n,
       floor_ms: at_ms(Math.min(row.floor, air.today_d + 365)),
       move: opens([row], toMove),
