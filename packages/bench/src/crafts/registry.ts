@@ -1,4 +1,5 @@
 import type { AnyCraft } from "./craft.ts";
+import { fruiting } from "./fruiting/index.ts";
 import { growth } from "./growth/index.ts";
 import { lighting } from "./lighting/index.ts";
 import { potting } from "./potting/index.ts";
@@ -7,4 +8,12 @@ import { trimming } from "./trimming/index.ts";
 import { watering } from "./watering/index.ts";
 
 /** Every craft of the house, one line each. The last that offers a reading wins. */
-export const crafts = [watering, lighting, growth, potting, trimming, scouting] as const satisfies readonly AnyCraft[];
+export const crafts = [
+  watering,
+  lighting,
+  growth,
+  potting,
+  fruiting,
+  scouting,
+  trimming,
+] as const satisfies readonly AnyCraft[];

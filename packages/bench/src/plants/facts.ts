@@ -3,6 +3,7 @@ import type { EntryId, PlantId, Sha256 } from "../book/entry.ts";
 import type { RoundFacts } from "../round/round-facts.ts";
 import { whence } from "../words/whence.ts";
 import type { Reading } from "../working/reading.ts";
+import type { Branches } from "./branches.ts";
 import { type Medium, type Pot, rimArea_m2, USUAL_POT } from "./pot.ts";
 
 /** What kind of fruit tree it is, by how the fruit hangs; "unknown" is always an answer. */
@@ -44,6 +45,8 @@ export interface PlantFacts {
   readonly leafLength_cm?: Measured;
   readonly leafWidth_cm?: Measured;
   readonly stage?: Measured<string>;
+  /** Named by somebody, or traced; none until then. */
+  readonly branches?: Branches;
   /** Share of the leaves kept since they were counted, after cuts. */
   readonly leavesKept_frac: number;
   readonly photos: readonly { readonly file: Sha256; readonly at_ms: number; readonly entry: EntryId }[];

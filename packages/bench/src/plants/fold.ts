@@ -1,5 +1,6 @@
 import type { Entry } from "../book/entry.ts";
 import { foldRounds, noRounds } from "../round/round-facts.ts";
+import { type Branched, withBranch } from "./branches.ts";
 import type { Measured, PlantFacts } from "./facts.ts";
 import { type Brought, type PlantMeasured, type Potted, plantKinds } from "./kinds.ts";
 
@@ -62,6 +63,10 @@ function foldKind(facts: PlantFacts, entry: Entry): PlantFacts {
         ]),
       );
       return { ...facts, ...stamped, ...(measured.leaves_n === undefined ? {} : { leavesKept_frac: 1 }) };
+    }
+    case plantKinds.branched.kind: {
+      const branches = withBranch(facts.branches ?? {}, entry.data as unknown as Branched, at_ms, entry.id);
+      return { ...facts, branches };
     }
     case plantKinds.ended.kind:
       return {

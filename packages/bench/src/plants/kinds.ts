@@ -2,6 +2,7 @@ import * as v from "valibot";
 import type { Effect } from "../book/effects.ts";
 import { choice, count, day, id, quantity, text } from "../book/fields.ts";
 import type { EntryKind } from "../book/kinds.ts";
+import { type Branched, branchedSchema } from "./branches.ts";
 import { mediumSchema, potSchema } from "./pot.ts";
 import { plantSentences } from "./sentences.ts";
 
@@ -119,6 +120,14 @@ export const plantKinds = {
     },
     example: { height_cm: 24, caliper_mm: 9, leaves_n: 42, leafLength_cm: 5 },
   } satisfies EntryKind<PlantMeasured>,
+  branched: {
+    ...plant,
+    kind: "plant.branched",
+    schema: branchedSchema,
+    sentence: (data, say) => plantSentences(say).branched(data),
+    effects: none,
+    example: { branch: "A", thickness_mm: 5, length_cm: 14, lean_deg: 40, leaves_n: 18 },
+  } satisfies EntryKind<Branched>,
   noted: {
     ...plant,
     kind: "plant.noted",

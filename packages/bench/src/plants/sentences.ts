@@ -1,5 +1,6 @@
 import type { Say } from "../words/say.ts";
 import { stageSaid } from "../words/stage-names.ts";
+import type { Branched } from "./branches.ts";
 import type { Brought, PlantMeasured, Potted } from "./kinds.ts";
 import type { Pot } from "./pot.ts";
 
@@ -11,6 +12,7 @@ interface PlantSentences {
   described(): string;
   moved(spot: string): string;
   measured(data: PlantMeasured): string;
+  branched(data: Branched): string;
   noted(text: string): string;
   ended(how: "died" | "thrown out" | "sold" | "given"): string;
   reopened(): string;
@@ -84,6 +86,10 @@ const english = (say: Say): PlantSentences => ({
       ...(data.leafWidth_cm === undefined ? [] : [`leaf ${say.length(data.leafWidth_cm)} wide`]),
       ...(data.stage === undefined ? [] : [data.stage]),
     ])}`,
+  branched: ({ branch, gone, thickness_mm = 0, length_cm = 0, lean_deg = 0, leaves_n }) =>
+    gone
+      ? `branch ${branch} is gone`
+      : `branch ${branch}: ${say.thickness(thickness_mm)} thick, ${say.length(length_cm)} long, ${say.number(lean_deg)}° over level${leaves_n === undefined ? "" : `, ${leaves_n} ${leaves_n === 1 ? "leaf" : "leaves"}`}`,
   noted: (text) => `“${text}”`,
   ended: (how) => ({ died: "died", "thrown out": "thrown out", sold: "sold", given: "given away" })[how],
   reopened: () => "taken back into the book",
@@ -111,6 +117,10 @@ const german = (say: Say): PlantSentences => ({
       ...(data.leafWidth_cm === undefined ? [] : [`Blatt ${say.length(data.leafWidth_cm)} breit`]),
       ...(data.stage === undefined ? [] : [stageSaid(data.stage, say)]),
     ])}`,
+  branched: ({ branch, gone, thickness_mm = 0, length_cm = 0, lean_deg = 0, leaves_n }) =>
+    gone
+      ? `Ast ${branch} ist weg`
+      : `Ast ${branch}: ${say.thickness(thickness_mm)} dick, ${say.length(length_cm)} lang, ${say.number(lean_deg)}° über der Waagerechten${leaves_n === undefined ? "" : `, ${leaves_n} ${leaves_n === 1 ? "Blatt" : "Blätter"}`}`,
   noted: (text) => `„${text}“`,
   ended: (how) =>
     ({ died: "eingegangen", "thrown out": "weggeworfen", sold: "verkauft", given: "verschenkt" })[how],

@@ -96,6 +96,60 @@ function settled(chain: Chain, weights: readonly number[], bending: number): num
   return slopes;
 }
 
+type Laden = {
+  readonly chain: Chain;
+  readonly weights: readonly number[];
+  /** Twice the turn of the tip as a small angle: P L²/(E I) for an even shoot, and what a taper makes of it. */
+  readonly full: number;
+};
+
+function laden(branch: Branch, hung: readonly Hung[]): Laden {
+  const chain = chainOf(branch);
+  within("hung_n", hung.length, 0, 200);
+  const weights = new Array<number>(SEGMENTS_n + 1).fill(0);
+  for (const { at_frac, hung_g } of hung) {
+    within("at_frac", at_frac, 0, 1);
+    within("hung_g", hung_g, 0, 5000);
+    const load_N = (hung_g / 1000) * GRAVITY;
+    const at = at_frac * SEGMENTS_n;
+    const below = Math.min(SEGMENTS_n - 1, Math.floor(at));
+    weights[below] = (weights[below] as number) + load_N * (below + 1 - at);
+    weights[below + 1] = (weights[below + 1] as number) + load_N * (at - below);
+  }
+  const level = Array.from({ length: SEGMENTS_n + 1 }, (_, joint) => joint * chain.ds);
+  const turns = moments(weights, level).map((moment, joint) => moment * (chain.flex[joint] as number));
+  return { chain, weights, full: 2 * turns.reduce((sum, each) => sum + each, 0) };
+}
+
+function hanging({ length_m }: Branch, { chain, weights, full }: Laden, factor: number) {
+  // Past this any branch hangs straight down: heavier weights would only take longer.
+  const borne = factor * (full > MOST_BENDING ? MOST_BENDING / full : 1);
+  const slopes = settled(
+    chain,
+    weights.map((each) => each * borne),
+    full * borne,
+  );
+  const { x, y } = placed(slopes, chain.ds);
+  const straight_m = length_m * Math.sin(chain.lean);
+  return {
+    drop_frac: Math.max(0, (straight_m - (y[SEGMENTS_n] as number)) / length_m),
+    tip_rad: slopes[SEGMENTS_n - 1] as number,
+    base_N_m: moments(weights, x)[0] as number,
+  };
+}
+
+function judged({ diameter_m, stiffness_Pa }: Branch, lean: number, now: ReturnType<typeof hanging>) {
+  const strain_frac = (32 * now.base_N_m) / (Math.PI * diameter_m ** 3) / stiffness_Pa;
+  const turnsDown = lean > 0 && now.tip_rad < 0;
+  const verdict =
+    now.drop_frac > 0.2 || strain_frac > 0.02 || turnsDown
+      ? ("too much" as const)
+      : now.drop_frac > 0.1
+        ? ("sags" as const)
+        : ("bears it" as const);
+  return { strain_frac, verdict };
+}
+
 /**
  * How far a branch comes down under weights that are hung on it, now and after weeks, and whether that is too far.
  *
@@ -120,54 +174,18 @@ export function branchSag(
   readonly strain_frac: number;
   readonly verdict: "bears it" | "sags" | "too much";
 } {
-  const chain = chainOf(branch);
-  within("hung_n", hung.length, 0, 200);
-  const weights = new Array<number>(SEGMENTS_n + 1).fill(0);
-  for (const { at_frac, hung_g } of hung) {
-    within("at_frac", at_frac, 0, 1);
-    within("hung_g", hung_g, 0, 5000);
-    const load_N = (hung_g / 1000) * GRAVITY;
-    const at = at_frac * SEGMENTS_n;
-    const below = Math.min(SEGMENTS_n - 1, Math.floor(at));
-    weights[below] = (weights[below] as number) + load_N * (below + 1 - at);
-    weights[below + 1] = (weights[below + 1] as number) + load_N * (at - below);
-  }
-  // Twice the turn of the tip as a small angle: P L²/(E I) for an even shoot, and what a taper makes of it.
-  const level = Array.from({ length: SEGMENTS_n + 1 }, (_, joint) => joint * chain.ds);
-  const turns = moments(weights, level).map((moment, joint) => moment * (chain.flex[joint] as number));
-  const full = 2 * turns.reduce((sum, each) => sum + each, 0);
-  // Past this any branch hangs straight down: heavier weights would only take longer.
-  const borne = full > MOST_BENDING ? MOST_BENDING / full : 1;
-  const straight_m = branch.length_m * Math.sin(chain.lean);
-  const dropUnder = (factor: number) => {
-    const slopes = settled(
-      chain,
-      weights.map((each) => each * factor * borne),
-      full * factor * borne,
-    );
-    const { x, y } = placed(slopes, chain.ds);
-    const drop_frac = Math.max(0, (straight_m - (y[SEGMENTS_n] as number)) / branch.length_m);
-    const tip_rad = slopes[SEGMENTS_n - 1] as number;
-    return { drop_frac, tip_rad, base_N_m: moments(weights, x)[0] as number };
-  };
-  const now = dropUnder(1);
-  const weeks = dropUnder(CREEP);
-  const strain_frac = (32 * now.base_N_m) / (Math.PI * branch.diameter_m ** 3) / branch.stiffness_Pa;
-  const turnsDown = chain.lean > 0 && now.tip_rad < 0;
-  const verdict =
-    now.drop_frac > 0.2 || strain_frac > 0.02 || turnsDown
-      ? "too much"
-      : now.drop_frac > 0.1
-        ? "sags"
-        : "bears it";
+  const load = laden(branch, hung);
+  const now = hanging(branch, load, 1);
   return {
     drop_frac: now.drop_frac,
-    dropWeeks_frac: weeks.drop_frac,
+    dropWeeks_frac: hanging(branch, load, CREEP).drop_frac,
     tip_deg: (now.tip_rad * 180) / Math.PI,
-    strain_frac,
-    verdict,
+    ...judged(branch, load.chain.lean, now),
   };
 }
+
+/** So bent a branch has long sagged, whatever its lean: there is no need to settle it. */
+const SURELY_BENT = 6;
 
 /**
  * How many like fruits a branch bears before it sags, hung evenly over its outer two thirds.
@@ -180,16 +198,25 @@ export function branchSag(
  */
 export function fruitsBorne_n(branch: Branch, fruit_g: number): number {
   within("fruit_g", fruit_g, 0.05, 1000);
-  const bears = (fruits_n: number): boolean =>
-    branchSag(
+  const bears = (fruits_n: number): boolean => {
+    const load = laden(
       branch,
       Array.from({ length: fruits_n }, (_, each) => ({
         at_frac: 1 / 3 + (2 / 3) * ((each + 0.5) / fruits_n),
         hung_g: fruit_g,
       })),
-    ).verdict === "bears it";
+    );
+    if (load.full * Math.cos(load.chain.lean) > SURELY_BENT) return false;
+    return judged(branch, load.chain.lean, hanging(branch, load, 1)).verdict === "bears it";
+  };
+  // Most branches bear few: from one upwards, then between.
   let most = 0;
-  let over = MOST_BORNE_n + 1;
+  let over = 1;
+  while (over <= MOST_BORNE_n && bears(over)) {
+    most = over;
+    over *= 2;
+  }
+  over = Math.min(over, MOST_BORNE_n + 1);
   while (over - most > 1) {
     const tried = Math.floor((most + over) / 2);
     if (bears(tried)) most = tried;

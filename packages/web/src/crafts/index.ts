@@ -1,3 +1,4 @@
+import { fruiting } from "./fruiting/index.ts";
 import { growth } from "./growth/index.ts";
 import { lighting } from "./lighting/index.ts";
 import { potting } from "./potting/index.ts";
@@ -7,9 +8,15 @@ import { trimming } from "./trimming/index.ts";
 import { watering } from "./watering/index.ts";
 
 /** One line a craft: its screens, or an explicit "none". */
-export const craftScreens = { watering, lighting, growth, potting, trimming, scouting } satisfies Readonly<
-  Record<CraftName, CraftScreens | "none">
->;
+export const craftScreens = {
+  watering,
+  lighting,
+  growth,
+  potting,
+  fruiting,
+  scouting,
+  trimming,
+} satisfies Readonly<Record<CraftName, CraftScreens | "none">>;
 
 /** The first craft that gives something, whatever it is called. */
 export function fromCrafts<Part extends keyof CraftScreens>(part: Part): CraftScreens[Part] | undefined {

@@ -6,9 +6,11 @@ export const desk: Words["desk"] = {
   craftNames: {
     watering: "Gießen",
     lighting: "Licht",
-    growth: "Wachstum", potting: "Topfen",
-    trimming: "Schnitt",
+    growth: "Wachstum",
+    fruiting: "Früchte",
+    potting: "Topfen",
     scouting: "Schädlinge",
+    trimming: "Schnitt",
   },
   waits: (due_n) =>
     due_n === 0 ? "nichts wartet" : due_n === 1 ? "1 Aufgabe wartet" : `${due_n} Aufgaben warten`,
@@ -92,6 +94,7 @@ export const supplies: Words["supplies"] = {
     feed: "Dünger",
     treatment: "Mittel",
     labels: "Etiketten",
+    water: "Wasser",
     other: "anderes",
   },
   lot: (lot) => `Charge ${lot}`,

@@ -46,9 +46,11 @@ export const plant: (typeof en)["plant"] = {
   crafts: {
     watering: "Wasser",
     lighting: "Licht",
-    growth: "Wachstum", potting: "Topf",
-    trimming: "Schnitt",
+    growth: "Wachstum",
+    fruiting: "Frucht",
+    potting: "Topf",
     scouting: "sauber",
+    trimming: "Schnitt",
   },
   whatToWrite: "Was wurde getan oder gesehen?",
 };

@@ -5,9 +5,11 @@ export const desk = {
   craftNames: {
     watering: "Watering",
     lighting: "Lighting",
-    growth: "Growth", potting: "Potting",
-    trimming: "Trimming",
+    growth: "Growth",
+    fruiting: "Fruiting",
+    potting: "Potting",
     scouting: "Scouting",
+    trimming: "Trimming",
   } as Readonly<Record<string, string>>,
   waits: (due_n: number) =>
     due_n === 0 ? "nothing waits" : due_n === 1 ? "1 task waits" : `${due_n} tasks wait`,
@@ -91,6 +93,7 @@ export const supplies = {
     feed: "feed",
     treatment: "treatment",
     labels: "labels",
+    water: "water",
     other: "other",
   } as Readonly<Record<string, string>>,
   lot: (lot: string) => `lot ${lot}`,

@@ -43,7 +43,15 @@ export const plant = {
   move: "Moved",
   keepNote: "KEEP THE NOTE",
   media: { spongy: "dark, spongy", bark: "chunky bark", gritty: "gritty" },
-  crafts: { watering: "water", lighting: "light", growth: "growth", potting: "pot", trimming: "trim", scouting: "clean" },
+  crafts: {
+    watering: "water",
+    lighting: "light",
+    growth: "growth",
+    fruiting: "fruit",
+    potting: "pot",
+    scouting: "clean",
+    trimming: "trim",
+  },
   whatToWrite: "What was done or seen?",
 };
 

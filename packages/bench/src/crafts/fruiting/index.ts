@@ -1,0 +1,26 @@
+import type { Craft } from "../craft.ts";
+import { fruitingAssumptions } from "./assumptions.ts";
+import { fruitFold } from "./fold.ts";
+import { fruitingKinds } from "./kinds.ts";
+import { fruitOffers } from "./offers.ts";
+import { fruitOutlook } from "./outlook.ts";
+import { fruitLooks, fruitSigns } from "./signs.ts";
+import { type FruitSlice, startSlice } from "./slice.ts";
+import { CRAFT, fruitLimits } from "./tasks.ts";
+
+export type * from "./page-shape.ts";
+
+/** Fruiting: from flower to picked fruit, and how many the plant can carry. Between entries its slice stands still. */
+export const fruiting = {
+  name: CRAFT,
+  kinds: fruitingKinds,
+  assumptions: fruitingAssumptions,
+  start: (_plant, sight) => startSlice(sight),
+  fold: fruitFold,
+  offers: fruitOffers,
+  limits: fruitLimits,
+  outlook: fruitOutlook,
+  looks: fruitLooks,
+  signs: fruitSigns,
+  page: async () => (await import("./page.ts")).fruitPage,
+} as const satisfies Craft<FruitSlice, never>;

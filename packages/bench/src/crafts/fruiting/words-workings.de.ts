@@ -1,0 +1,47 @@
+import type { WorkingWords } from "./words-shape.ts";
+
+export const workingGerman: WorkingWords = {
+  capacity: "Früchte, die das Licht nähren kann",
+  capacityFormula:
+    "Früchte = Anteil × (Lichtnutzung × Energie × gefangenes Licht × Wärme) × Tage bis reif / Trockenmasse einer",
+  capacitySum: (light, made, days, mass, fruits) =>
+    `${light} mol am Tag geben ${made} g trocken; × ${days} Tage, / ${mass} g je Frucht = ${fruits}`,
+  capacityMoves: "das Licht und die Masse einer Frucht",
+  light: "gefangenes Licht",
+  warmth: "Wärme zum Wachsen",
+  warmthFrom: (air) => `Luft am Tag ${air}`,
+  fresh: "volle Frucht, frisch",
+  freshOwn: (n) => `${n} Früchte dieser Pflanze gewogen`,
+  dry: "trockener Anteil der Frucht",
+  lightUse: "Trockenmasse aus Licht",
+  share: "Anteil, den Früchte nehmen dürfen",
+  toRipe: "Tage von der Blüte bis reif",
+  toRipeFrom: (sum, day) => `${sum} °C d bei ${day} °C d am Tag`,
+  learned: "von der Ernte gezeigt",
+  learnedFrom: (n) => `${n} Früchte gewogen`,
+  naturalNote: (natural) => `Sich selbst überlassen setzte sie etwa ${natural} an und füllte keine.`,
+  keepNote:
+    "In Erbsengröße ausdünnen, nie nach der ersten Farbe. Keine Frucht an einer Pflanze, deren Stamm noch dicker werden soll.",
+  ripe: "Reifetag",
+  ripeFormula: "reif, wenn die Wärme seit dem Aufblühen die Summe ihrer Art erreicht",
+  ripeSum: (sum, behind, left) => `${sum} − ${behind} = noch ${left} °C d`,
+  ripeMoves: "die Luft der nächsten Wochen und der Tag des Aufblühens",
+  opened: "aufgeblüht",
+  openedFrom: (guessed) => (guessed ? "nicht notiert: als Tag der Markierung genommen" : "notiert"),
+  behind: "Wärme bisher",
+  behindFrom: "Luft ihres Platzes seither",
+  sum: "Wärme von der Blüte bis reif",
+  sumFrom: (n) =>
+    n === 0 ? "aus veröffentlichten Tagen ihrer Art" : `ihre Art, zu ${n} eigenen hin gezogen`,
+  colourSeen: "Farbe",
+  colourFrom: (day) => `gesehen ${day}`,
+  set: "Aussicht einer Blüte auf Ansatz",
+  setFormula: "Aussicht = beste × Pollen × Wärme × ernährt",
+  setSum: (pollen, warmth, fed, chance) => `Pollen ${pollen}, Wärme ${warmth}, ernährt ${fed}: ${chance}`,
+  setMoves: "ob Pollen bewegt wird",
+  pollen: "Pollen",
+  moved: { "still air": "stille Luft, niemand pinselte", "open air": "im Freien", "by hand": "bepinselt" },
+  fed: "Quelle über Bedarf",
+  fedFrom: "Licht und gezählte Früchte",
+  best: "beste Aussicht einer bepinselten Blüte",
+};

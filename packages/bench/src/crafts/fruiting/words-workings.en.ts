@@ -1,0 +1,47 @@
+import type { WorkingWords } from "./words-shape.ts";
+
+export const workingEnglish: WorkingWords = {
+  capacity: "fruits the light can feed",
+  capacityFormula:
+    "fruits = share × (light use × energy × light caught × warmth) × days to ripe / dry mass of one",
+  capacitySum: (light, made, days, mass, fruits) =>
+    `${light} mol a day make ${made} g dry; × ${days} days, / ${mass} g a fruit = ${fruits}`,
+  capacityMoves: "light, and the mass of one fruit",
+  light: "light caught",
+  warmth: "warmth for growth",
+  warmthFrom: (air) => `air by day ${air}`,
+  fresh: "full fruit, fresh",
+  freshOwn: (n) => `${n} fruits weighed on this plant`,
+  dry: "dry share of fruit",
+  lightUse: "dry mass made of light",
+  share: "share that fruit may take",
+  toRipe: "days from flower to ripe",
+  toRipeFrom: (sum, day) => `${sum} °C d at ${day} °C d a day`,
+  learned: "shown by its harvest",
+  learnedFrom: (n) => `${n} fruits weighed`,
+  naturalNote: (natural) => `Left alone it would set about ${natural} and fill none of them.`,
+  keepNote:
+    "Thin at pea size; never after colour shows. No fruit on a plant whose trunk is still to thicken.",
+  ripe: "ripe date",
+  ripeFormula: "ripe when the warmth since the flower opened reaches the sum of its kind",
+  ripeSum: (sum, behind, left) => `${sum} − ${behind} = ${left} °C d to come`,
+  ripeMoves: "the air ahead, and the day the flower opened",
+  opened: "flower opened",
+  openedFrom: (guessed) => (guessed ? "not written: taken as the day it was tagged" : "written"),
+  behind: "warmth behind it",
+  behindFrom: "air of its place since then",
+  sum: "warmth from flower to ripe",
+  sumFrom: (n) =>
+    n === 0 ? "derived from published days of its kind" : `its kind, drawn towards ${n} of its own`,
+  colourSeen: "colour",
+  colourFrom: (day) => `seen ${day}`,
+  set: "chance that a flower sets",
+  setFormula: "chance = best × pollen × warmth × fed",
+  setSum: (pollen, warmth, fed, chance) => `pollen ${pollen}, warmth ${warmth}, fed ${fed}: ${chance}`,
+  setMoves: "whether pollen is moved",
+  pollen: "pollen",
+  moved: { "still air": "still air, nobody brushed", "open air": "outdoors", "by hand": "brushed" },
+  fed: "source over demand",
+  fedFrom: "light, and fruits counted",
+  best: "best chance of a brushed flower",
+};
