@@ -5,6 +5,7 @@ import { createLedger } from "@sillwood/bench/house";
 import { assumedSite, deskAt, firstAnswer, wrongDesk } from "@sillwood/bench/pages";
 import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
+import { coldMedium, repotting } from "./trade-potting.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
 
 /**
@@ -83,11 +84,13 @@ export const binding: Binding = {
     if ("pot_top_cm" in row.inputs) return usualUse(row);
     if ("days_wilted" in row.inputs) return afterWilting(row);
     if ("r_depletion" in row.inputs) return dryMedium(row);
+    if ("months_since_potting" in row.inputs) return repotting();
+    if ("indoor_C" in row.inputs) return coldMedium(row);
     if ("bud_below_cut_breaks" in row.expect) return budBelowCutBreaks();
     return {};
   },
   waits: (row) => {
-    const built = ["pot_top_cm", "days_wilted", "r_depletion"].some((key) => key in row.inputs);
+    const built = ["pot_top_cm", "days_wilted", "r_depletion", "months_since_potting", "indoor_C"].some((key) => key in row.inputs);
     return built || "bud_below_cut_breaks" in row.expect
       ? undefined
       : "concerns a craft that is not built yet";

@@ -7,6 +7,8 @@ import { potOffers } from "./offers.ts";
 import { potOutlook } from "./outlook.ts";
 import { type PotSlice, startSlice } from "./slice.ts";
 
+export type * from "./page-shape.ts";
+
 /** Potting: what a pot holds by its shape and medium, when it wants fresh medium, what salts it carries, what must wait after. */
 export const potting = {
   name: CRAFT,
@@ -19,4 +21,8 @@ export const potting = {
   outlook: potOutlook,
   looks: () => [],
   signs: () => [],
+  page: async () => {
+    const { potPageOf } = await import("./page.ts");
+    return (world, ask) => potPageOf(world, ask);
+  },
 } as const satisfies Craft<PotSlice>;

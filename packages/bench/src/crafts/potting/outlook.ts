@@ -10,6 +10,8 @@ import { capacityWorking, repotWorking, saltWorking } from "./workings.ts";
 const DAY_ms = 86_400_000;
 /** Days ahead on which the plant page and the round still say that a pot is due. */
 const AHEAD_d = 14;
+/** How much wider the next pot may be. @source common practice, no source */
+const WIDER_AT_MOST_cm = 5;
 
 /** What potting says of a plant now. */
 export function potOutlook(slice: PotSlice, sight: Outward): Outlook {
@@ -39,6 +41,7 @@ export function potOutlook(slice: PotSlice, sight: Outward): Outlook {
         mediumAge_d: due.age_d,
         potBound_n: due.score,
         repotDue_ms: due.due_ms,
+        widerAtMost_cm: WIDER_AT_MOST_cm,
         saltAtRefill_mS_cm: refill_mS_cm,
         saltAtDriest_mS_cm: driest_mS_cm,
         saltExtract_mS_cm: extract_mS_cm,
