@@ -1,6 +1,7 @@
 import react from "@vitejs/plugin-react";
 import { defaultClientConditions, defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
+import { germanOnDemand } from "./german-on-demand.ts";
 
 // The house's packages are read from source, as everywhere; see STYLE 2.
 const resolve = { conditions: ["source", ...defaultClientConditions] };
@@ -8,7 +9,7 @@ const resolve = { conditions: ["source", ...defaultClientConditions] };
 export default defineConfig({
   base: "./",
   resolve,
-  worker: { format: "es" },
+  worker: { format: "es", plugins: () => [germanOnDemand()] },
   build: { target: "es2022", sourcemap: true, assetsInlineLimit: 0 },
   plugins: [
     react(),

@@ -114,7 +114,8 @@ function instantText(at_ms: number, line_n: number): string {
 
 function parseInstant(text: string, line_n: number): number {
   const at_ms = /^\d{4}-\d\d-\d\dT\d\d:\d\d(:\d\d(\.\d{1,3})?)?Z$/.test(text) ? Date.parse(text) : Number.NaN;
-  if (!Number.isFinite(at_ms) || new Date(at_ms).toISOString().slice(0, 16) !== text.slice(0, 16))
+  // A day that its month has not got, or an hour 24, would be read as one of the days after.
+  if (!Number.isFinite(at_ms) || new Date(at_ms).getUTCDate() !== +text.slice(8, 10))
     throw new SeriesError(
       line_n,
       `instant is ${JSON.stringify(text.slice(0, 60))}; expected one as 2026-11-25T13:00:00Z`,

@@ -38,14 +38,14 @@ export interface Records {
 /** @throws SeriesError when the text is no series part */
 export function rowsOfSeries(text: string): SeriesRow[] {
   const { quantities, at_ms, values } = parseSeries(text);
-  return at_ms.map((at, row) => ({
-    at_ms: at,
-    values: Object.fromEntries(
-      quantities.flatMap((name, i) =>
-        typeof values[i]?.[row] === "number" ? [[name, values[i][row] as number]] : [],
-      ),
-    ),
-  }));
+  return at_ms.map((at, row) => {
+    const read: Record<string, number> = {};
+    for (let i = 0; i < quantities.length; i++) {
+      const value = values[i]?.[row];
+      if (typeof value === "number") read[quantities[i] as string] = value;
+    }
+    return { at_ms: at, values: read };
+  });
 }
 
 const HOUR_ms = 3_600_000;
@@ -64,6 +64,7 @@ export function mergeRecords(
   const weather = new Map<string, WeatherDay>();
   const forecast = new Map<string, WeatherDay>();
   const logged = new Map<string, Map<number, Record<string, { sum: number; n: number }>>>();
+  const loggedDays = new Map<string, LoggedDay>();
   const missing: SeriesPart[] = [];
   let lastForecast: Records["lastForecast"];
   for (const part of [...parts].sort((a, b) => (a.clock < b.clock ? -1 : 1))) {
@@ -96,12 +97,17 @@ export function mergeRecords(
     ...(lastForecast ? { lastForecast } : {}),
     missing,
     logged: (bench, date) => {
-      const hours = logged.get(`${bench}|${date}`);
-      return (
-        hours && {
+      const key = `${bench}|${date}`;
+      const hours = logged.get(key);
+      let day = hours && loggedDays.get(key);
+      if (hours && !day) {
+        day = {
           hours: [...hours].sort(([a], [b]) => a - b).map(([from_ms, sums]) => ({ from_ms, ...means(sums) })),
-        }
-      );
+        };
+        // Spots whose light was written apart share the logger of their bench.
+        loggedDays.set(key, day);
+      }
+      return day;
     },
   };
 }
@@ -118,15 +124,25 @@ function addLogged(
   }
   const hour_ms = Math.floor(row.at_ms / HOUR_ms) * HOUR_ms;
   const sums = hours.get(hour_ms) ?? {};
-  for (const [name, value] of Object.entries(row.values)) {
-    const before = sums[name] ?? { sum: 0, n: 0 };
-    sums[name] = { sum: before.sum + value, n: before.n + 1 };
+  for (const name in row.values) {
+    const before = sums[name];
+    const value = row.values[name] as number;
+    if (before) {
+      before.sum += value;
+      before.n++;
+    } else sums[name] = { sum: value, n: 1 };
   }
   hours.set(hour_ms, sums);
 }
 
-const means = (sums: Record<string, { sum: number; n: number }>) =>
-  Object.fromEntries(Object.entries(sums).map(([name, { sum, n }]) => [name, sum / n]));
+function means(sums: Record<string, { sum: number; n: number }>): Record<string, number> {
+  const of: Record<string, number> = {};
+  for (const name in sums) {
+    const { sum, n } = sums[name] as { sum: number; n: number };
+    of[name] = sum / n;
+  }
+  return of;
+}
 
 function weatherOf(values: SeriesRow["values"]): WeatherDay | undefined {
   const { tMax_C, tMin_C, rain_mm, wind_m_s, humidity_frac, radiation_MJ_m2_d } = values as {

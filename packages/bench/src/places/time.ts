@@ -18,12 +18,32 @@ export interface Calendar {
 
 const DAY_ms = 86_400_000;
 
+/** Dates and day numbers that were asked for: a book asks for a few thousand again and again; more than this many are forgotten. */
+const KEPT_n = 50_000;
+const dayNumbers = new Map<string, number>();
+const datesOfDays = new Map<number, string>();
+
 /** Days from 1970-01-01 to a date; negative before. */
-export const dayNumber = (date: string): number =>
-  Math.round(Date.UTC(+date.slice(0, 4), +date.slice(5, 7) - 1, +date.slice(8, 10)) / DAY_ms);
+export function dayNumber(date: string): number {
+  let day_n = dayNumbers.get(date);
+  if (day_n === undefined) {
+    day_n = Math.round(Date.UTC(+date.slice(0, 4), +date.slice(5, 7) - 1, +date.slice(8, 10)) / DAY_ms);
+    if (dayNumbers.size >= KEPT_n) dayNumbers.clear();
+    dayNumbers.set(date, day_n);
+  }
+  return day_n;
+}
 
 /** The date a number of days from 1970-01-01. */
-const dateOfDayNumber = (day_n: number): string => new Date(day_n * DAY_ms).toISOString().slice(0, 10);
+function dateOfDayNumber(day_n: number): string {
+  let date = datesOfDays.get(day_n);
+  if (date === undefined) {
+    date = new Date(day_n * DAY_ms).toISOString().slice(0, 10);
+    if (datesOfDays.size >= KEPT_n) datesOfDays.clear();
+    datesOfDays.set(day_n, date);
+  }
+  return date;
+}
 
 /** A date some days later (earlier when negative). */
 export const addDays = (date: string, days_n: number): string => dateOfDayNumber(dayNumber(date) + days_n);
@@ -34,6 +54,9 @@ export const dayOfYear_d = (date: string): number =>
 
 /** 0 Sunday to 6 Saturday. */
 export const weekdayOf = (date: string): number => (((dayNumber(date) + 4) % 7) + 7) % 7;
+
+/** No zone has changed its clock and changed it back within so few days: between two midnights of one offset it holds. */
+const STRETCH_d = 4;
 
 const calendars = new Map<string, Calendar>();
 
@@ -49,23 +72,28 @@ export function calendarOf(zone: string): Calendar {
   if (typeof Temporal === "undefined")
     throw new Error("Temporal is missing: load temporal-polyfill/global before the engine starts");
   const midnights = new Map<number, number>();
-  const dates = new Map<number, string>();
   const hours = new Map<string, number>();
+  const asked = (day_n: number): number =>
+    Temporal.PlainDate.from(dateOfDayNumber(day_n)).toZonedDateTime({ timeZone: zone }).epochMilliseconds;
+  const offsets = new Map<number, number>();
+  /** Local clock less UTC at the midnight that begins so many stretches of days after 1970. */
+  const offset_ms = (stretch_n: number): number => {
+    let offset = offsets.get(stretch_n);
+    if (offset === undefined) {
+      offset = stretch_n * STRETCH_d * DAY_ms - asked(stretch_n * STRETCH_d);
+      offsets.set(stretch_n, offset);
+    }
+    return offset;
+  };
   const midnightOfDay = (day_n: number): number => {
     let at_ms = midnights.get(day_n);
     if (at_ms === undefined) {
-      at_ms = Temporal.PlainDate.from(dateText(day_n)).toZonedDateTime({ timeZone: zone }).epochMilliseconds;
+      const stretch_n = Math.floor(day_n / STRETCH_d);
+      const offset = offset_ms(stretch_n);
+      at_ms = offset === offset_ms(stretch_n + 1) ? day_n * DAY_ms - offset : asked(day_n);
       midnights.set(day_n, at_ms);
     }
     return at_ms;
-  };
-  const dateText = (day_n: number): string => {
-    let date = dates.get(day_n);
-    if (date === undefined) {
-      date = dateOfDayNumber(day_n);
-      dates.set(day_n, date);
-    }
-    return date;
   };
   const dayOf = (at_ms: number): number => {
     // Local and UTC dates differ by one day at most.
@@ -76,7 +104,7 @@ export function calendarOf(zone: string): Calendar {
   };
   const calendar: Calendar = {
     zone,
-    dateOf: (at_ms) => dateText(dayOf(at_ms)),
+    dateOf: (at_ms) => dateOfDayNumber(dayOf(at_ms)),
     midnight_ms: (date) => midnightOfDay(dayNumber(date)),
     nextMidnight_ms: (at_ms) => midnightOfDay(dayOf(at_ms) + 1),
     hour_ms: (date, hour_h) => {

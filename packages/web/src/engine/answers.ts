@@ -1,54 +1,34 @@
-import type { PlantId } from "@sillwood/bench/book";
-import { type Desk, logPage, plantPage, weighingRun } from "@sillwood/bench/pages";
+import type { Desk } from "@sillwood/bench/pages";
 import { theRound } from "@sillwood/bench/round";
-import { pageAnswers } from "../pages/answers/index.ts";
-import { quantile } from "../parts/quantile.ts";
-import type { Answering, AnswerOf, ArgsOf, FoundPlant, Person, QuestionName } from "./questions.ts";
+import type { Answering, AnswerOf, ArgsOf, Person, QuestionName } from "./questions.ts";
 
-const DAY_ms = 86_400_000;
+/** What the first screen asks: who is here, and the round. */
+export type FirstQuestion = "round" | "people";
 
-/** How the engine answers each question, from a desk that stands at the asked moment. */
-export const answers: {
-  readonly [Name in QuestionName]: (desk: Desk, args: ArgsOf<Name>) => Answering<AnswerOf<Name>>;
+const firstAnswers: {
+  readonly [Name in FirstQuestion]: (desk: Desk, args: ArgsOf<Name>) => Answering<AnswerOf<Name>>;
 } = {
-  ...pageAnswers,
   round: (desk, { minutes, otherEnd }) =>
     theRound(desk, { ...(minutes === undefined ? {} : { minutes }), ...(otherEnd ? { otherEnd } : {}) }),
-  plant: (desk, { plant }) => {
-    const page = plantPage(desk, plant);
-    return page ? { ...page, isMediumUnknown: desk.facts(plant)?.medium === "unknown" } : null;
-  },
-  number: findNumber,
-  weighing: (desk, { bench, onlyFew }) => weighingRun(desk, bench, onlyFew ?? false),
-  ranges: (desk, { plants }) =>
-    Object.fromEntries(
-      plants.flatMap((plant) => {
-        const dates_ms = desk.view(plant as PlantId)?.outlooks.find(({ outlook }) => outlook.line)?.outlook
-          .line?.dates_ms;
-        return dates_ms?.length
-          ? [[plant, (quantile(dates_ms, 0.9) - quantile(dates_ms, 0.1)) / DAY_ms]]
-          : [];
-      }),
-    ),
-  log: logPage,
   people: ({ ledger }): readonly Person[] =>
     [...ledger.house().people.roles].map(([id, role]) => ({ id, role })),
 };
 
-/** Plants that carry a number, also the second of two that were given the same one. */
-function findNumber(desk: Desk, { number }: ArgsOf<"number">): readonly FoundPlant[] {
-  return desk.ledger.plants().flatMap((plant) => {
-    if (desk.facts(plant)?.number !== number) return [];
-    const page = plantPage(desk, plant);
-    return page
-      ? [
-          {
-            plant,
-            number: page.number,
-            kind: page.kind,
-            ...(page.ended === undefined ? {} : { ended: page.ended }),
-          },
-        ]
-      : [];
-  });
+const isFirst = (name: QuestionName): name is FirstQuestion => name in firstAnswers;
+
+/** How the engine answers all else comes (from the cache, offline) with the first such question, or once a first screen stands. */
+export const loadLater = () => import("./later-answers.ts");
+
+/** The answer from a desk that stands at the asked moment. */
+export async function answerAt<Name extends QuestionName>(
+  desk: Desk,
+  name: Name,
+  args: ArgsOf<Name>,
+): Promise<AnswerOf<Name>> {
+  const answers = isFirst(name) ? firstAnswers : (await loadLater()).laterAnswers;
+  const answer = answers[name as keyof typeof answers] as (
+    desk: Desk,
+    args: ArgsOf<Name>,
+  ) => Answering<AnswerOf<Name>>;
+  return answer(desk, args);
 }

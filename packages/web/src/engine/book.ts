@@ -15,7 +15,7 @@ import { createLedger, type Ledger, type Snapshot } from "@sillwood/bench/house"
 import { FORECAST_ISSUED } from "@sillwood/bench/issued";
 import { assumedSite, type Desk, deskAt, logLine } from "@sillwood/bench/pages";
 import type { Draft } from "@sillwood/bench/round";
-import { answers } from "./answers.ts";
+import { answerAt } from "./answers.ts";
 import type { Identity } from "./messages.ts";
 import type { AnswerOf, ArgsOf, Asking, AsOf, QuestionName } from "./questions.ts";
 
@@ -122,7 +122,7 @@ export function newBook(asking: Asking, random: () => number, snapshot?: Snapsho
     async ask(name, args, asked) {
       const { at_ms } = args as AsOf;
       const at = at_ms === undefined ? deskFor(asked) : deskAsOf(at_ms, asked);
-      return answers[name](at, args);
+      return answerAt(at, name, args);
     },
     write(drafts, who, asked) {
       now_ms = asked.now_ms;

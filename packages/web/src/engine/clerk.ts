@@ -14,11 +14,15 @@ import type { BookStore } from "../device/book-store.ts";
 import { fileStore } from "../device/file-store.ts";
 import type { Server } from "../device/server.ts";
 import type { SyncLoop } from "../device/sync-loop.ts";
+import { loadLater } from "./answers.ts";
 import type { Book } from "./book.ts";
 import { earlyBook, foldKeeper, isAnsweredEarly } from "./early.ts";
 import { issuing } from "./issuing.ts";
 import type { Command, FromEngine, Identity, Mark, Opened, ReplyOf, Written } from "./messages.ts";
 import type { Asking, AsOf } from "./questions.ts";
+
+/** The first screen stands: what answers the next ones is at hand before it is asked. Where it cannot be had now, who asks gets it. */
+const soonLater = () => void loadLater().catch(() => undefined);
 
 /** After an early start: the round is asked for at once, the lines behind it are read when it is drawn. */
 const READ_AFTER_ms = 500;
@@ -251,6 +255,7 @@ export async function clerkOf(tools: ClerkTools) {
       if (name === "round" && (args as AsOf).at_ms === undefined) {
         issued.soon(asking);
         keeper.soon();
+        soonLater();
       }
       return answer;
     },

@@ -1,5 +1,5 @@
 import type { Summary } from "@sillwood/bench/book";
-import { forecastsToKeep, isIssueDue, issuedMissing, type Whose } from "@sillwood/bench/issued";
+import type { Whose } from "@sillwood/bench/issued";
 import type { Draft } from "@sillwood/bench/round";
 import type { FileStore } from "../device/file-store.ts";
 import type { Book } from "./book.ts";
@@ -24,6 +24,8 @@ const AFTER_ROUND_ms = 3_000;
 /** So many files that the server does not have or can't send just now, and the rest is left for later. */
 const FAILURES_n = 3;
 
+const issuedPart = () => import("./issued-part.ts");
+
 /** Forecasts kept as issued: written by the first round opened on a book day, read by whoever asks how good they were. */
 export function issuing({ book, files, summary, mayWrite, write, fetchFile, changed }: IssuingTools) {
   let timer: ReturnType<typeof setTimeout> | undefined;
@@ -31,6 +33,7 @@ export function issuing({ book, files, summary, mayWrite, write, fetchFile, chan
 
   /** Keeps the forecasts of the day unless that was done: the file first, so that no entry names what nobody has. */
   async function keep(asking: Asking): Promise<void> {
+    const { forecastsToKeep, isIssueDue } = await issuedPart();
     if (!mayWrite() || !isIssueDue(book.deskFor(asking))) return;
     const sums = await summary();
     const kept = forecastsToKeep(book.deskFor(asking), sums);
@@ -65,7 +68,7 @@ export function issuing({ book, files, summary, mayWrite, write, fetchFile, chan
     keep,
     /** After a round was shown. */
     soon(asking: Asking): void {
-      if (timer !== undefined || !mayWrite() || !isIssueDue(book.deskFor(asking))) return;
+      if (timer !== undefined || !mayWrite()) return;
       timer = setTimeout(() => {
         timer = undefined;
         // A full disk keeps no forecasts; what people enter is told of then, and the next round tries again.
@@ -74,6 +77,7 @@ export function issuing({ book, files, summary, mayWrite, write, fetchFile, chan
     },
     /** Hands the book what these scores read, as far as this device has it; the rest comes from the server when it can. */
     async read(whose: Whose, asking: Asking): Promise<void> {
+      const { issuedMissing } = await issuedPart();
       const missing: string[] = [];
       for (const sha256 of issuedMissing(book.deskFor(asking), whose)) {
         const file = await files.get(sha256);

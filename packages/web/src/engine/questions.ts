@@ -34,7 +34,7 @@ export interface AsOf {
   readonly at_ms?: number;
 }
 
-/** Every question a screen may put to the engine. A new screen adds a line here and its answer in answers.ts. */
+/** Every question a screen may put to the engine. A new screen adds a line here and its answer in later-answers.ts. */
 export interface Questions extends PageQuestions {
   round: { args: { readonly minutes?: number; readonly otherEnd?: boolean } & AsOf; answer: Round };
   plant: { args: { readonly plant: PlantId }; answer: PlantSheet | null };

@@ -4,6 +4,7 @@ import { serverAt } from "../device/server.ts";
 import { syncLoop } from "../device/sync-loop.ts";
 import { newBook } from "./book.ts";
 import { clerkOf } from "./clerk.ts";
+import { needGerman } from "./german.ts";
 import type { Command, FromEngine, ToEngine } from "./messages.ts";
 import { needTemporal } from "./temporal.ts";
 
@@ -40,6 +41,7 @@ async function open(command: Extract<Command, { do: "open" }>): Promise<Clerk> {
 }
 
 async function answer(command: Command): Promise<unknown> {
+  if ("asking" in command && command.asking.language === "de") await needGerman();
   if (command.do === "open") {
     clerk = open(command);
     return (await clerk).opened();

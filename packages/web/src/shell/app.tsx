@@ -1,8 +1,9 @@
-import { lazy, Suspense, useEffect, useState, useSyncExternalStore } from "react";
+import { Suspense, useEffect, useState, useSyncExternalStore } from "react";
 import { Route, Router, Switch, useLocation } from "wouter";
 import type { Identity } from "../engine/messages.ts";
 import { useEngine } from "../engine/use-ask.ts";
 import { Key } from "../parts/key.tsx";
+import { onDemand } from "../words/on-demand.ts";
 import { useWords } from "../words/words.ts";
 import { FirstStart } from "./first-start/first-start.tsx";
 import { Frame } from "./frame.tsx";
@@ -17,10 +18,8 @@ import { useSettings } from "./say.ts";
 import { ScreenBoundary } from "./screen-boundary.tsx";
 
 // Seen by few and once: not part of the first script.
-const PairPage = lazy(async () => ({ default: (await import("../pages/people/pair-screen.tsx")).PairPage }));
-const ClosedPage = lazy(async () => ({
-  default: (await import("../pages/people/closed-page.tsx")).ClosedPage,
-}));
+const PairPage = onDemand(async () => (await import("../pages/people/pair-screen.tsx")).PairPage);
+const ClosedPage = onDemand(async () => (await import("../pages/people/closed-page.tsx")).ClosedPage);
 
 /** The whole house: who holds it, then its pages by their path. */
 export function App() {

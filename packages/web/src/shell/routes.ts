@@ -1,5 +1,6 @@
-import { type ComponentType, type LazyExoticComponent, lazy } from "react";
+import type { ComponentType, LazyExoticComponent } from "react";
 import { craftPages } from "../crafts/index.ts";
+import { onDemand } from "../words/on-demand.ts";
 
 /**
  * Every page of the house by its path. The round comes with the first script; everything else is fetched when it is
@@ -14,7 +15,7 @@ const page = <Name extends string>(
   path: string,
   load: () => Promise<{ readonly [Key in Name]: ComponentType }>,
   name: Name,
-): Page => ({ path, screen: lazy(async () => ({ default: (await load())[name] })) });
+): Page => ({ path, screen: onDemand(async () => (await load())[name]) });
 
 export const pages: readonly Page[] = [
   page("/walk/:bench", () => import("./walk/walk.tsx"), "Walk"),

@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { LightingMark } from "./mark.tsx";
 
@@ -8,23 +8,23 @@ export const lighting: CraftScreens = {
   pages: [
     {
       path: "/craft/light",
-      screen: lazy(async () => ({ default: (await import("./light-screen.tsx")).LightScreen })),
+      screen: onDemand(async () => (await import("./light-screen.tsx")).LightScreen),
     },
     {
       path: "/craft/light/:bench",
-      screen: lazy(async () => ({ default: (await import("./light-screen.tsx")).LightScreen })),
+      screen: onDemand(async () => (await import("./light-screen.tsx")).LightScreen),
     },
     {
       path: "/craft/light/:bench/read/:spot",
-      screen: lazy(async () => ({ default: (await import("./read-screen.tsx")).ReadScreen })),
+      screen: onDemand(async () => (await import("./read-screen.tsx")).ReadScreen),
     },
     {
       path: "/craft/light/:bench/draw/:what/:which?",
-      screen: lazy(async () => ({ default: (await import("./draw-screen.tsx")).DrawScreen })),
+      screen: onDemand(async () => (await import("./draw-screen.tsx")).DrawScreen),
     },
     {
       path: "/craft/light/:bench/print",
-      screen: lazy(async () => ({ default: (await import("./shelf-edge.tsx")).ShelfEdge })),
+      screen: onDemand(async () => (await import("./shelf-edge.tsx")).ShelfEdge),
     },
   ],
 };

@@ -1,9 +1,10 @@
-import { lazy, useState } from "react";
+import { useState } from "react";
 import { useLocation } from "wouter";
 import { changeSettings } from "../../device/settings.ts";
 import { nowMs } from "../../engine/clock.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
+import { onDemand } from "../../words/on-demand.ts";
 import { useWords } from "../../words/words.ts";
 import { Frame } from "../frame.tsx";
 import { OthersMissing } from "../others-missing-line.tsx";
@@ -23,9 +24,7 @@ import { benchesWithWork, hasWork, turnRound, useRound, workOf } from "./use-rou
 const CHOICES = [30, 45, 60, undefined] as const;
 
 /** The first screen of an empty book; a full one never fetches it. */
-const FirstRun = lazy(async () => ({
-  default: (await import("../../pages/first-run/first-run.tsx")).FirstRun,
-}));
+const FirstRun = onDemand(async () => (await import("../../pages/first-run/first-run.tsx")).FirstRun);
 
 /** Screen 1a: what can't wait, in walking order, in the minutes there are. */
 export function RoundScreen() {
