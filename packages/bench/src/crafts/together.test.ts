@@ -48,7 +48,7 @@ describe("watering beside growth", () => {
     const { ledger, pen, factor, area } = weighedLife(() => true);
     // Between two weights only time passes: the learned thirst of a leaf stays, the leaves grow.
     const [before, grown] = [factor(19.3), factor(28)];
-    expect(area(28)).toBeGreaterThan(1.2 * area(19.3));
+    expect(area(28)).toBeGreaterThan(1.15 * area(19.3));
     expect(Math.abs(grown - before)).toBeLessThan(0.1);
     ledger.add([pen.at(24 * 28, { kind: "plant.measured", on: [plantId(1)], data: { leaves_n: 100 } })]);
     expect(area(29.5)).toBeGreaterThan(2 * area(28));

@@ -64,8 +64,19 @@ export interface Drying {
   };
 }
 
+/** Another way in which a pot may stand now: somebody watered it and has not said so yet. */
+export interface Otherwise {
+  readonly state: PotState;
+  /** Water lost from its surface layer, mm. */
+  readonly lost_mm: number;
+  /** How likely it stands so, 0 to 1. */
+  readonly chance_frac: number;
+}
+
 /** What a dry-down is drawn from. */
 export interface DryDown extends Drying {
+  /** That share of the draws starts here: two ways to stand, matched by one in mean and spread, would give dates of neither. */
+  readonly otherwise?: Otherwise | undefined;
   /** Depletion at lasting wilt, share of capacity. */
   readonly wilt_frac: number;
   readonly draws_n: number;
@@ -97,6 +108,9 @@ export const LEAST_CAPACITY_frac = 0.2;
 export const LEAST_STRESS_frac = 0.02;
 const DRIEST_frac = 1.2;
 const CARRIED_frac = Math.sqrt(1 - DAY_TO_DAY_frac ** 2);
+
+/** Steps by this share fall evenly, whichever part of the draws is looked at. @source the golden section */
+const GOLDEN_frac = (Math.sqrt(5) - 1) / 2;
 
 /** Who asks of one visit often asks of the next. */
 const WILT_AHEAD_d = 1;
@@ -197,8 +211,17 @@ type Follower = (
 ) => void;
 
 function followerOf(dryDown: DryDown): Follower {
-  const { state, chance, horizon_d, fan } = dryDown;
+  const { state, chance, horizon_d, fan, otherwise } = dryDown;
   const lower = spreadOf(state);
+  const other = otherwise && {
+    dryDown: {
+      ...dryDown,
+      state: otherwise.state,
+      surface: { ...dryDown.surface, lost_mm: otherwise.lost_mm },
+    },
+    lower: spreadOf(otherwise.state),
+    chance_frac: otherwise.chance_frac,
+  };
   const places = evenPlaces(chance);
   const luck_n = luckKey(chance);
   const leastCapacity_g = LEAST_CAPACITY_frac * (state[CAPACITY] as number);
@@ -217,9 +240,18 @@ function followerOf(dryDown: DryDown): Follower {
     for (let draw = 0; draw < draws_n; draw++) {
       nextScores(scores);
       if (which && !which(draw)) continue;
-      drawState(state, lower, scores, drawn);
+      const from = other && (draw * GOLDEN_frac) % 1 < other.chance_frac ? other : undefined;
+      drawState(from ? from.dryDown.state : state, from ? from.lower : lower, scores, drawn);
       drawn[CAPACITY] = Math.max(drawn[CAPACITY] as number, leastCapacity_g);
-      follow(dryDown, drawn, scores, drawKey(luck_n, draw), to, Math.min(until_d, horizon_d), way);
+      follow(
+        from ? from.dryDown : dryDown,
+        drawn,
+        scores,
+        drawKey(luck_n, draw),
+        to,
+        Math.min(until_d, horizon_d),
+        way,
+      );
       found(way, draw);
     }
   };

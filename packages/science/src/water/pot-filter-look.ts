@@ -18,8 +18,11 @@ export interface Looker {
 
 /** Those who usually tend the pot; their common eye is a state of the pot. */
 export const USUAL_LOOKER: Looker = { otherEye_frac2: 0 };
-/** People differ by about this share of the capacity in what they call dry. @source our assumption */
-export const EYE_SD_frac = 0.11;
+/**
+ * People differ by about this share of the capacity in what they call dry: a tenth in what they mean by it (air-water sheet F6), and as
+ * much again because some go by the surface, which dries first, and some lift the pot. @source our assumption
+ */
+export const EYE_SD_frac = 0.13;
 /** A stranger's eye lies off by their own and by the learned one's difference. */
 export const OTHER_LOOKER: Looker = { otherEye_frac2: 2 * EYE_SD_frac ** 2 };
 

@@ -147,8 +147,8 @@ function learnedFromDrain(state: PotState, pour: Pour, meaning: PourMeaning): Po
     return measured(state, seen, missing_g, sd_g).state;
   }
   const bounded = ranOutBound(state, pour, dry_frac, capacity_g);
-  if (dry_frac >= meaning.bypassFrom_frac || pour.volume_mL > capacity_g) return bounded;
-  // Hands stop soon after it runs, and jugs are chosen to suit: most of what was poured was missing.
+  // Hands stop soon after it runs, and jugs are chosen to suit: most of what was poured was missing. Of a pot that is believed empty
+  // or smaller than the jug this must be heard most: only ever told that no more was missing, its store would shrink pour by pour.
   const sd_g = Math.hypot(USUAL_POUR_SD_frac * pour.volume_mL, 0.08 * capacity_g);
   return measured(bounded, { weights: [1] }, USUAL_POUR_KEPT_frac * pour.volume_mL, sd_g).state;
 }
@@ -180,22 +180,50 @@ const CANNOT_BE_DRY_frac = 0.4;
  * @source Bayes' rule; shares our assumption
  */
 export function withUnwrittenPour(state: PotState, habit: UnwrittenHabit): PotState {
+  const poured = wateredToday_frac(state, habit);
+  const silent = habit.unwritten_frac * poured;
+  const silent_frac = silent / (silent + 1 - poured);
+  if (!(silent_frac > UNLIKELY_frac)) return state;
+  return mixed(state, afterUnwrittenPour(state), silent_frac);
+}
+
+/**
+ * Chance that somebody who goes by how dry a pot is waters it on a day.
+ *
+ * h = q Φ((D − (a + o) W) / s), with the doubts of depletion, store and eye in s
+ *
+ * @param state 35 numbers
+ * @param habit chance that a dry pot is watered on a day, and what is called dry
+ * @returns chance, 0 to 1; 0 of a pot that cannot be dry
+ * @source normal distribution of a weighted sum; shares our assumption
+ */
+export function wateredToday_frac(
+  state: PotState,
+  habit: Pick<UnwrittenHabit, "pourPerDay_frac" | "dry">,
+): number {
   const capacity_g = state[CAPACITY] as number;
   const depletion_g = state[DEPLETION] as number;
-  if (!(depletion_g > CANNOT_BE_DRY_frac * capacity_g)) return state;
+  if (!(depletion_g > CANNOT_BE_DRY_frac * capacity_g)) return 0;
   const at_frac = habit.dry.at_frac + (state[EYE] as number);
   const expected = expectedOf(state, { weights: [1, 0, 0, 0, 0, -at_frac, -capacity_g] });
   const spread_g = Math.hypot(Math.sqrt(expected.variance), habit.dry.spread_frac * capacity_g);
   const wanted = normalProbability((depletion_g - at_frac * capacity_g) / Math.max(1e-6, spread_g));
-  const poured = habit.pourPerDay_frac * wanted;
-  const silent = habit.unwritten_frac * poured;
-  const silent_frac = silent / (silent + 1 - poured);
-  if (!(silent_frac > UNLIKELY_frac)) return state;
-  const wetted = setAnew(state, DEPLETION, {
+  return habit.pourPerDay_frac * wanted;
+}
+
+/**
+ * The state of a pot that was watered without a word.
+ *
+ * @param state 35 numbers, as if nobody had
+ * @returns state with most of its store, give or take
+ * @source our assumption
+ */
+export function afterUnwrittenPour(state: PotState): PotState {
+  const capacity_g = state[CAPACITY] as number;
+  return setAnew(state, DEPLETION, {
     mean: AFTER_UNWRITTEN.mean_frac * capacity_g,
     sd: AFTER_UNWRITTEN.sd_frac * capacity_g,
   });
-  return mixed(state, wetted, silent_frac);
 }
 
 /** Share of a usual pour that stays in the pot, and how far people differ in it. @source our assumption */

@@ -5,6 +5,7 @@ export {
   type Drying,
   dryDownDraws,
   equallyLikely,
+  type Otherwise,
   quantileOf,
   type SurfaceLayer,
   shareUpTo,
@@ -44,6 +45,7 @@ export {
 export { conditioned, expectedOf, type Measured, measured, type Seen } from "./pot-filter-update.ts";
 export { type UseAhead, useByDay_g } from "./pot-filter-use.ts";
 export {
+  afterUnwrittenPour,
   drainedBelief,
   mixed,
   notEmpty,
@@ -52,6 +54,7 @@ export {
   type PourMeaning,
   type UnwrittenHabit,
   USUAL_POUR,
+  wateredToday_frac,
   withPour,
   withUnwrittenPour,
 } from "./pot-filter-watering.ts";

@@ -38,7 +38,7 @@ describe("a reading inside and outside", () => {
 
   it("says before it is written what it would change, and does change just that", () => {
     const house = guessed();
-    const data = { inside_lux: 2600, outside_lux: 9000, sky: "evenly grey" } as const;
+    const data = { inside_lux: 2300, outside_lux: 9000, sky: "evenly grey" } as const;
     const now = noonOf(11);
     const { reading } = house.page(now, {
       bench: "sill",

@@ -188,7 +188,7 @@ export const wateringAssumptions = [
   assumption(
     "unwrittenPour_frac",
     "share of waterings that nobody writes down",
-    0.25,
+    0.2,
     "share",
     0,
     0.5,

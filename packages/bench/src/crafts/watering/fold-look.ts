@@ -1,6 +1,7 @@
 import { chancePast, withLook, withSign } from "@sillwood/science/water";
 import type { Happening, Sight } from "../craft.ts";
 import { changed } from "./changed.ts";
+import { isHabit } from "./habit.ts";
 import { type Looked, type LookKey, lookKeys } from "./kinds.ts";
 import { LOOK_MEANINGS, lookerOf, NOON_FROM_h, NOON_TO_h } from "./look-meanings.ts";
 import { believing, lastFew, type WaterSlice } from "./slice.ts";
@@ -25,7 +26,7 @@ export function withLooked(slice: WaterSlice, happening: Happening, sight: Sight
     : marked;
 }
 
-/** Only one look per person, pot and day counts; noon droop and droop of a wet pot say nothing of thirst. */
+/** Only one look per person, pot and day counts; noon droop, droop of a wet pot and the "dry" of a habit say nothing of thirst. */
 function tells(slice: WaterSlice, look: LookKey, yes: boolean, happening: Happening, sight: Sight): boolean {
   if (look === "drooping" && yes) {
     if (slice.droopingWet_ms !== undefined) return false;
@@ -34,7 +35,9 @@ function tells(slice: WaterSlice, look: LookKey, yes: boolean, happening: Happen
     // Lasting droop is the plant's own sign, not a person's idea of dry, so it counts beside another look that day.
     return hour_h < NOON_FROM_h || hour_h >= NOON_TO_h;
   }
-  return slice.lookDays[happening.by] !== sight.dateOf(happening.at_ms);
+  if (slice.lookDays[happening.by] === sight.dateOf(happening.at_ms)) return false;
+  // Who waters on Saturdays writes "dry" on Saturdays: that is why they say they water, not what they saw. Their "not dry" is a look.
+  return !(yes && (look === "dry" || look === "light") && isHabit(slice.pours, happening.by));
 }
 
 function withEye(

@@ -24,6 +24,7 @@ import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
 import { DAILY_AIR_SD_frac, type WaterSlice } from "./slice.ts";
 import { thresholdOf } from "./threshold.ts";
+import { type UnheardPour, unheardPour } from "./unheard.ts";
 
 const DRAWS_n = 256;
 export const HORIZON_d = 60;
@@ -33,7 +34,7 @@ const DAY_ms = 86_400_000;
 /** Lasting wilt as a share of the capacity: its own sd is in the capacity. */
 const WILT_frac = 0.98;
 /** Doubt of the threshold itself, beside the doubt of the capacity. @source our assumption */
-const THRESHOLD_SD = 0.25;
+const THRESHOLD_SD = 0.2;
 /** How fast a bench's common error fades, per day. @source air-water sheet section 8, pooling (assumption there) */
 const POOL_FADE = 0.7;
 
@@ -47,6 +48,8 @@ export interface WaterForecast {
   readonly days: readonly DayAhead[];
   readonly ends_ms: readonly number[];
   readonly draws: DryDownDraws;
+  /** Watered today and not written yet: in so many of the draws, and nowhere else. */
+  readonly unheard?: UnheardPour;
   /** Twenty equally likely instants at which it should be watered. */
   readonly dates_ms: readonly number[];
   /** Next day's use at the middle of what is believed, by part, and its 80 % range. */
@@ -79,8 +82,10 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
     ? changed(at, { state: whatIf.state, surfaceLost_mm: 0 })
     : withPool(at, pooled);
   const drying = dryingOf({ slice: believed, days, threshold_frac }, sight);
+  const unheard = whatIf.state ? undefined : unheardPour(believed, sight);
   const draws = dryDownDraws({
     ...drying,
+    otherwise: unheard,
     wilt_frac: WILT_frac,
     draws_n: whatIf.draws_n ?? DRAWS_n,
     fan: FAN,
@@ -96,6 +101,7 @@ export function forecastOf(slice: WaterSlice, sight: Outward, whatIf: WhatIf = {
     days,
     ends_ms,
     draws,
+    ...(unheard ? { unheard } : {}),
     dates_ms: equallyLikely(draws.dry_d).map((wait_d) => Math.round(now_ms + wait_d * DAY_ms)),
     ...middleUse(believed, days, drying.surface.layer, drying.stressFrom_frac),
     useLow_g_d: quantileOf(draws.use_g, 0.1),

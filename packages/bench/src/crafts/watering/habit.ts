@@ -27,19 +27,27 @@ export function isHabit(pours: readonly PastPour[], by: PersonId): boolean {
 const MOST_frac = 0.75;
 const DAY_ms = 86_400_000;
 
-/** The same weekdays again: one, two, three or four pours later it is a week later. */
+/** More weekdays than this are no rule. @source our assumption */
+const WEEKDAYS_n = 4;
+const WEEK_d = 7;
+const LEAST_WEEKS_n = 2;
+
+/**
+ * On the same few days of the week and on nearly all of them; a pot may be left out because it is plainly wet, so that intervals differ
+ * while the days do not. Days are counted from the first pour: no calendar need be asked.
+ */
 function isByWeekday(own: readonly PastPour[]): boolean {
-  for (let lag = 1; lag <= 4; lag++) {
-    const pairs_n = own.length - lag;
-    if (pairs_n < LEAST_INTERVALS_n - 1) return false;
-    let weeks_n = 0;
-    for (let i = lag; i < own.length; i++) {
-      const apart_d = ((own[i] as PastPour).at_ms - (own[i - lag] as PastPour).at_ms) / DAY_ms;
-      if (Math.abs(apart_d - 7) < 0.5) weeks_n++;
-    }
-    if (weeks_n >= MOST_frac * pairs_n) return true;
+  const first_ms = (own[0] as PastPour).at_ms;
+  const weekdays = new Set<number>();
+  let last_d = 0;
+  for (const { at_ms } of own) {
+    last_d = Math.round((at_ms - first_ms) / DAY_ms);
+    weekdays.add(last_d % WEEK_d);
   }
-  return false;
+  if (weekdays.size > WEEKDAYS_n || last_d < LEAST_WEEKS_n * WEEK_d) return false;
+  let occasions_n = 0;
+  for (let day = 0; day <= last_d; day++) if (weekdays.has(day % WEEK_d)) occasions_n++;
+  return own.length >= MOST_frac * occasions_n;
 }
 
 /** The same number of days again and again, at least three: a small pot in the sun asks every day or two by itself. */

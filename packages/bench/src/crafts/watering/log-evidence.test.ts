@@ -94,6 +94,29 @@ describe("habit", () => {
     expect(isHabit(pours([6, 7, 7, 6, 7], [120, 300, 180, 320, 110]), GROWER)).toBe(true);
     expect(isHabit(pours([10, 4, 7, 3, 9], [200, 210, 190, 205, 200]), GROWER)).toBe(false);
   });
+  it("the same weekdays are a habit also where the pot is left out now and then; days that go round the week are not", () => {
+    const on = (days: readonly number[]) =>
+      pours(
+        days.map((day, i) => day - (days[i - 1] ?? day - 3)),
+        days.map(() => 200),
+      ).map((pour, i) => ({ ...pour, at_ms: (days[i] as number) * DAY_ms }));
+    // Mondays and Thursdays, three left out; as many pours by feel.
+    expect(isHabit(on([0, 3, 10, 14, 17, 21, 28, 31]), GROWER)).toBe(true);
+    expect(isHabit(on([0, 3, 8, 13, 17, 20, 26, 31]), GROWER)).toBe(false);
+    // Few weekdays alone are no rule: who comes on two days a week and pours on half of them goes by the pot.
+    expect(isHabit(on([0, 7, 17, 21, 31, 42, 45]), GROWER)).toBe(false);
+  });
+  it("their dry is why they water and says nothing of the pot; their not dry does", () => {
+    const weekly = Array.from({ length: 6 }, (_, week) =>
+      poured(morning(7 * week), { volume_mL: 220, drained: "yes" }),
+    );
+    const look = (yes: boolean, by = GROWER) =>
+      depletion_g([...weekly, looked(morning(42), { look: "dry", yes }, by)], 43);
+    const cut = depletion_g([...weekly, other(morning(42), { effect: "turned", clockwise_deg: 90 })], 43);
+    expect(look(true)).toBeCloseTo(cut, 9);
+    expect(look(false)).toBeLessThan(cut);
+    expect(look(true, HELPER)).not.toBeCloseTo(cut, 1);
+  });
   it("takes four intervals of the same person", () => {
     expect(isHabit(pours([7, 7, 7], [200, 200, 200]), GROWER)).toBe(false);
     expect(isHabit(pours([7, 7, 7, 7, 7], [1, 1, 1, 1, 1]), HELPER)).toBe(false);

@@ -91,6 +91,7 @@ export interface WorkingWords {
   readonly dryDown: string;
   chance(share_frac: number): string;
   neighboursFrom(count_n: number): string;
+  unheard(draws_n: number, later_n: number, pours_n: number): string;
   readonly movesCapacity: string;
   readonly movesDepletion: string;
   readonly movesUse: string;

@@ -44,6 +44,8 @@ export function workingsGerman(say: Say): WorkingWords {
     chance: (share_frac) =>
       `${say.number(share_frac * 20)} von 20, dass sie bis zum Gang danach zu trocken ist`,
     neighboursFrom: (count_n) => `${say.number(count_n)} Gewichte der Bank in der letzten Woche`,
+    unheard: (draws_n, later_n, pours_n) =>
+      `${say.number(draws_n)} davon beginnen frisch gegossen: ${say.number(later_n)} von ${say.number(pours_n)} früheren Güssen wurden später am Tag geschrieben, als es jetzt ist; der heutige steht vielleicht noch nicht im Buch`,
     movesCapacity:
       "Am meisten macht aus, was der Topf hält: ein Gewicht beim ersten bleibenden Welken würde es klären.",
     movesDepletion: "Am meisten macht aus, wie nass er jetzt ist: einmal wiegen würde es klären.",

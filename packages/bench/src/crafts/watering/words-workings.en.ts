@@ -42,6 +42,8 @@ export function workingsEnglish(say: Say): WorkingWords {
     dryDown: "weighed at lasting wilt",
     chance: (share_frac) => `${say.number(share_frac * 20)} in 20 that it is too dry by the visit after`,
     neighboursFrom: (count_n) => `${say.number(count_n)} weights of the bench in the last week`,
+    unheard: (draws_n, later_n, pours_n) =>
+      `${say.number(draws_n)} of them begin just watered: ${say.number(later_n)} of ${say.number(pours_n)} past pours were written later in the day than it is now, so today's may not be in the book yet`,
     movesCapacity:
       "Most of the range comes from what the pot can hold: one weight at first lasting wilt would settle it.",
     movesDepletion: "Most of the range comes from how wet it is now: one weighing would settle it.",

@@ -317,10 +317,21 @@ function whenWorking(
     movesMost: movesMost(forecast, middle_d, sight),
     notes: [
       words.drawn(forecast.draws.dry_d.length),
+      ...unheardSaid(forecast, words),
       forecast.flowering ? words.thresholdFlowering : words.thresholdDry,
       words.chance(decision.chanceBeforeNext_frac),
     ],
   };
+}
+
+/** A pour of today that may stand in no book yet moves the dates and nothing else, so it is said beside them. */
+function unheardSaid(
+  { unheard, draws }: WaterForecast,
+  words: ReturnType<typeof wateringWords>["working"],
+): readonly string[] {
+  if (!unheard) return [];
+  const draws_n = Math.round(unheard.chance_frac * draws.dry_d.length);
+  return [words.unheard(draws_n, unheard.later_n, unheard.pours_n)];
 }
 
 /** Which doubt widens the range most: what it holds, how wet it is, or what it uses. */

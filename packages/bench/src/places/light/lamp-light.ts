@@ -39,8 +39,12 @@ const USUAL_EFFICACY_umol_J: Readonly<Record<LampData["source"], number>> = {
 };
 /** A lamp is built over the pots: above the row when nobody said where. @source our assumption */
 const OVER_ROW_m = 0.25;
-/** By label, by label with an assumed efficacy, and what a map leaves beside its own error. @source sun-light sheet section 11; first two our assumption */
-const SD = { label: 0.2, guessed: 0.35, unmeasuredPlace: 0.2, ownReading: 0.1, ageing: 0.05 } as const;
+/**
+ * By label, by its watts alone, where nobody measured where the spot lies under the lamp, and what a map leaves beside its own error. Watts
+ * alone: fittings differ by a third in photons a joule, and by as much in what reaches the shelf; clocks slip. Ends of a shelf and its back
+ * row get two thirds of its middle. @source sun-light sheet section 11; first three our assumption
+ */
+const SD = { label: 0.2, guessed: 0.5, unmeasuredPlace: 0.3, ownReading: 0.1, ageing: 0.05 } as const;
 
 /** Lamps in force at an instant, as the science takes them: x along the bench, y from the glass, z above the leaves. */
 export function lampsAt(

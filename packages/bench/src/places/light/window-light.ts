@@ -9,7 +9,7 @@ import {
 } from "@sillwood/science/light";
 import { extraterrestrialRadiation_MJ_m2_d } from "@sillwood/science/sun";
 import type { Site } from "../site.ts";
-import type { Pane } from "./windows.ts";
+import { type Pane, UNASKED_LEFT_frac } from "./windows.ts";
 
 /** Daily light at a spot behind its panes, parted so that a calibration can take hold of the sky's share alone. */
 export interface WindowLight {
@@ -71,7 +71,7 @@ function newTable(panes: readonly Pane[]): WindowTable {
         ...usualGlazings[pane.glazing],
         ...(pane.visible_frac === undefined ? {} : { unitTransmittance_frac: pane.visible_frac }),
       },
-      veil_frac: veils[pane.veil].through_frac,
+      veil_frac: veils[pane.veil].through_frac * UNASKED_LEFT_frac,
       horizon_deg: pane.opposite_deg,
       crownWidth_m: CROWN_m,
     }),
