@@ -9,6 +9,7 @@ import { demoPots } from "./demo/pots.ts";
 import { liveThrough } from "./demo/season.ts";
 import { demoSeries } from "./demo/series.ts";
 import { grower, type Hands, type Pending, settingUp } from "./demo/setting-up.ts";
+import { shapesWritten } from "./demo/shape.ts";
 import { writeNotes } from "./demo/slips.ts";
 import { stories } from "./demo/stories.ts";
 import type { BenchAir } from "./nursery/bench-air.ts";
@@ -68,6 +69,7 @@ export function demoBook({ now_ms, seed }: DemoAsk): DemoBook {
     ...settingUp(hands, first, started, chance.under("setting up")),
     ...stories(hands, days, started, chance.under("stories")),
     ...lightWritten(hands, days, chance.under("light")),
+    ...shapesWritten(hands, days, chance.under("shapes")),
     ...readings(hands, days, benches, chance),
     ...series.pending,
     ...writeNotes(hands, season.notes, (at_ms) => instantOf(SITE.zone, dateAt(SITE.zone, at_ms), 20.4)),
