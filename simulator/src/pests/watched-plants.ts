@@ -37,6 +37,24 @@ export interface WatchedRun {
   readonly plants: readonly WatchedPlant[];
 }
 
+/**
+ * Odds that a plant of a quiet room carries anything, and the chance a day that anything comes to it; which it is, by how often
+ * each is met on house peppers. One in twenty for every kind apart would be a quarter of a room in which nobody found a thing
+ * for months.
+ *
+ * @source our assumption
+ */
+const CARRIES = 0.05;
+const FLIES_IN_per_d = 0.0005;
+const SHARES: Readonly<Record<CreatureName, number>> = {
+  aphid: 0.28,
+  "spider mite": 0.15,
+  "broad mite": 0.07,
+  thrips: 0.15,
+  whitefly: 0.1,
+  "fungus gnat": 0.25,
+};
+
 /** The worst a course does to what was there before it; a day of the watch is 0 when the course is over. */
 const BEFORE_d = 30;
 
@@ -44,7 +62,7 @@ const BEFORE_d = 30;
  * A nursery watched for some weeks after its plants came in. How often plants bring something, how people look, how warm it is
  * and how pests live differ from run to run.
  *
- * @source our assumption: shares of infested plants scatter by half or double about one in twenty in a quiet room
+ * @source our assumption: shares of infested plants scatter by half or double from run to run
  */
 export function watchedRun(seed: number, plants_n: number, days_n: number): WatchedRun {
   const chance = chanceOf(`pests ${seed}`);
@@ -52,9 +70,9 @@ export function watchedRun(seed: number, plants_n: number, days_n: number): Watc
   const swing_C = chance.between(0.5, 4);
   const means_C = Array.from({ length: days_n }, () => room_C + chance.normal(0, 0.8));
   const creatures = new Map(creatureNames.map((name) => [name, drawCreature(name, chance)]));
-  const usual = new Map(creatureNames.map((name) => [name, chance.logNormal(0.05, 0.5)]));
+  const usual = new Map(creatureNames.map((name) => [name, chance.logNormal(CARRIES * SHARES[name], 0.5)]));
   const times = { quiet: 1, exposed: chance.logNormal(6, 0.3), bought: chance.logNormal(4, 0.3), treated: 1 };
-  const flyIn_per_d = chance.logNormal(0.0005, 0.5);
+  const flyIn_per_d = chance.logNormal(FLIES_IN_per_d, 0.5);
   const eyes = drawEyes(chance.under("eyes"));
   const habit = drawHabit(chance);
   const plants = Array.from({ length: plants_n }, (_, i) => {
@@ -68,7 +86,7 @@ export function watchedRun(seed: number, plants_n: number, days_n: number): Watc
       const colony = colonyOf(creature, own.logNormal(1, 0.2), own.under(name));
       colonies.set(name, colony);
       if (own.happens(odds / (1 + odds))) settle(colony, name, own);
-      const day = Math.floor(-Math.log(1 - own.uniform()) / flyIn_per_d);
+      const day = Math.floor(-Math.log(1 - own.uniform()) / (flyIn_per_d * SHARES[name]));
       if (day < days_n) comes.set(name, day);
     }
     const treated = origin === "treated" ? treat(colonies, eyes, room_C, swing_C, own) : undefined;
