@@ -1,7 +1,7 @@
 import type { Json, PlantId } from "../../book/entry.ts";
 import type { Draft } from "../../round/pages.ts";
 import type { Origin, Working } from "../../working/working.ts";
-import type { Aimed, Traced } from "./kinds.ts";
+import type { Aimed, PlannedCut, Traced } from "./kinds.ts";
 
 /** What may be asked of screen 6 and of `sillwood cut`. */
 export interface TrimAsk {
@@ -55,6 +55,8 @@ export interface PlantTrim {
   readonly nodes: readonly NodeRow[];
   readonly node?: CutShown;
   readonly plans?: PlansShown;
+  /** Cuts of the kept plan that were not made yet. */
+  readonly keptPlan?: readonly PlannedCut[];
   readonly bends: readonly BendShown[];
   /** What its trunk asks of its height. */
   readonly proportions?: string;

@@ -76,6 +76,7 @@ function plantTrim(world: World, member: WorldMember<TrimSlice>, ask: TrimAsk): 
     ),
     held: limits.map(({ why, until_ms }) => words.held(why, until_ms)),
     ...(slice.sketch && !slice.trace ? { sketch: sketchShown(slice, words) } : {}),
+    ...(slice.plan ? { keptPlan: slice.plan.cuts } : {}),
     bends: slice.bends.map((bend) => ({
       node: bend.node,
       said: words.bend(bend.by, judged ? judged.nameOf(bend.node) : bend.node, bendDates(bend, sight).off_ms),

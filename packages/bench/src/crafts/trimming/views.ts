@@ -50,14 +50,19 @@ function photo(
   depth: (place: Triple) => number,
 ): Projection {
   const scale = (place: Triple) => focal_px / Math.max(20, distance_mm + depth(place));
+  // The base of the trunk need not stand in the middle of the photo: perspective is about the middle.
+  const base_mm = {
+    across: ((frame.baseX_px - frame.width_px / 2) * distance_mm) / focal_px,
+    up: ((frame.height_px / 2 - frame.baseY_px) * distance_mm) / focal_px,
+  };
   return {
     width: frame.width_px,
     height: frame.height_px,
     photo: frame.photo,
     scale,
     point: (place) => [
-      round(frame.baseX_px + scale(place) * across(place)),
-      round(frame.baseY_px - scale(place) * place[2]),
+      round(frame.width_px / 2 + scale(place) * (across(place) + base_mm.across)),
+      round(frame.height_px / 2 - scale(place) * (place[2] + base_mm.up)),
     ],
   };
 }
