@@ -1,5 +1,5 @@
 import { createWriteStream } from "node:fs";
-import { mkdir, open, rename, rm } from "node:fs/promises";
+import { mkdir, open, rename, rm, writeFile } from "node:fs/promises";
 import { join } from "node:path";
 import { Readable } from "node:stream";
 import { pipeline } from "node:stream/promises";
@@ -29,10 +29,22 @@ export async function writeExport(store: EntryStore, folder: string): Promise<Ba
   await rm(part, { force: true });
   await pipeline(Readable.from(text()), createWriteStream(part));
   await syncFile(part);
+  // The list after the lines, by the same rule: one that is there belongs to a whole export.
+  const list = join(folder, LIST_FILE);
+  const digests = await store.summary(() => "all");
+  await writeFile(
+    `${list}.part`,
+    `${JSON.stringify({ book: store.book, entries_n, digests }, undefined, 1)}\n`,
+  );
+  await syncFile(`${list}.part`);
   await rename(part, path);
+  await rename(`${list}.part`, list);
   await syncFolder(folder);
-  return { entries_n, files_n, paths: [path] };
+  return { entries_n, files_n, paths: [path, list] };
 }
+
+/** Beside the lines: how many entries each device wrote in each month, with their digests, to hold a book against later. */
+export const LIST_FILE = "digests.json";
 
 async function copyFile(store: EntryStore, hash: string, files: ReturnType<typeof diskBytes>): Promise<void> {
   const found = await store.files.get(hash);

@@ -5,12 +5,13 @@ import { exportBookTo } from "../keeping/export.ts";
 import { importBookFrom } from "../keeping/import.ts";
 import { bookLog } from "../keeping/log.ts";
 import { correct, restore, withdraw } from "../keeping/put-right.ts";
+import { isBackup, restoreBackup } from "../keeping/restore-backup.ts";
 
 const parts: Readonly<Record<string, (call: Call, words: readonly string[]) => Promise<Outcome>>> = {
   log: bookLog,
   correct,
   withdraw,
-  restore,
+  restore: (call, words) => (isBackup(call, words) ? restoreBackup(call, words) : restore(call, words)),
   export: exportBookTo,
   import: importBookFrom,
   verify,
@@ -27,8 +28,9 @@ export const book: Command = {
     "withdraw|restore ENTRY...",
     "export FOLDER",
     "import FOLDER|FILE.ndjson",
-    "verify",
-    "backup FOLDER",
+    "verify [FOLDER of a backup]",
+    "backup FOLDER [--keep N]",
+    "restore FOLDER of a backup",
   ],
   options: {
     craft: {
@@ -38,11 +40,13 @@ export const book: Command = {
     },
     from: { type: "string", value: "DAY", what: "from this day on" },
     to: { type: "string", value: "DAY", what: "up to this day, itself not included" },
+    keep: { type: "string", value: "N", what: "backup into a dated folder and keep the newest N of them" },
     most: { type: "string", value: "N", what: "at most so many lines, newest first; else 200" },
   },
   help: [
     "ENTRY is an id, or its last letters as the log shows them. Nothing is erased: what is put",
     "right or withdrawn stays in the book, ruled through and signed.",
+    "restore makes a book from a backup where --book says; it never writes over one that is there.",
     "An export is plain text (NDJSON) with its files beside it; it outlives the program.",
   ],
   example: [

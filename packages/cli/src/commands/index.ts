@@ -1,13 +1,29 @@
 import type { Command } from "../command.ts";
 import { away } from "./away.ts";
 import { book } from "./book.ts";
+import { clear } from "./clear.ts";
+import { cut } from "./cut.ts";
 import { enter } from "./enter.ts";
 import { light } from "./light.ts";
 import { open } from "./open.ts";
 import { read } from "./read.ts";
 import { reckon } from "./reckon.ts";
 import { round } from "./round.ts";
+import { scout } from "./scout.ts";
 import { show } from "./show.ts";
 
 /** Every verb, one line each, in the order of the help. */
-export const commands: readonly Command[] = [open, round, show, light, enter, read, away, book, reckon];
+export const commands: readonly Command[] = [
+  open,
+  round,
+  show,
+  light,
+  cut,
+  scout,
+  clear,
+  enter,
+  read,
+  away,
+  book,
+  reckon,
+];

@@ -7,6 +7,7 @@ import { openForWriting } from "../book/open-book.ts";
 import { type BookPlace, placeOf, placeSaid } from "../book/place.ts";
 import { type Call, type Command, textOption } from "../command.ts";
 import { dataError, UsageError } from "../errors.ts";
+import { nightlyBackups } from "../keeping/nightly.ts";
 import { type Doors, openDoors, portOf } from "../opening/at-home.ts";
 import { demoPath } from "../opening/demo-book.ts";
 import { pairFirst } from "../opening/pair-first.ts";
@@ -45,6 +46,7 @@ export const open: Command = {
   },
   help: [
     "Without --at-home or --behind only this computer can reach it, and nobody is asked for a key.",
+    "While it is open it keeps a backup a day, two weeks of them, in the device's folder under backups.",
     "A phone comes in by a code from People in Settings; docs/at-home.md tells the steps.",
     "Stop it with Ctrl+C. Nothing that was acknowledged is lost however it ends.",
   ],
@@ -69,6 +71,14 @@ export const open: Command = {
         if (error instanceof ListenError) throw dataError("port", error.message, port);
         throw error;
       });
+      // The demo is made anew each day; every other book is kept by itself.
+      const nightly =
+        call.options["demo"] === true
+          ? undefined
+          : nightlyBackups(store, call.around.home, {
+              now_ms: () => call.around.now_ms(),
+              tell: (line) => call.around.err(`${line}\n`),
+            });
       const stopped = call.around.stopped();
       // One month of one device each start: the whole book comes round without anybody waiting for it.
       const { damaged } = await store.verify("next");
@@ -95,6 +105,7 @@ export const open: Command = {
       if (damaged.length > 0)
         call.around.err(`${damaged.length} damaged entries wait for a good copy from another device.\n`);
       await stopped;
+      nightly?.stop();
       await doors.close();
       return { json, text: "", shown: true };
     } finally {

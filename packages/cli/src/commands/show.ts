@@ -8,18 +8,22 @@ import { type Command, textOption } from "../command.ts";
 import { dataError, UsageError } from "../errors.ts";
 import { askedShape } from "../shapes/asked-shape.ts";
 import { plantShape, workingShape } from "../shapes/page-shapes.ts";
+import { trimShape } from "../shapes/trim-shapes.ts";
 import { plantText } from "../text/plant-text.ts";
+import { shapeSvg, shapeText } from "../text/shape-svg.ts";
 import { widthFor } from "../text/width.ts";
 import { workingText } from "../text/working-text.ts";
 import { findThing } from "../typed/find-thing.ts";
+import { trimPageOf } from "./cut.ts";
 
 /** One plant for the next fourteen days. */
 export const show: Command = {
   verb: "show",
   what: "one plant: what to do, when, and why",
-  usage: ["PLANT [--working NAME]"],
+  usage: ["PLANT [--working NAME] [--shape text|svg]"],
   options: {
     working: { type: "string", value: "NAME", what: "how a number came about, in full; all for every one" },
+    shape: { type: "string", value: "FORM", what: "its structure instead: as text, or drawn as svg" },
   },
   help: [
     "PLANT is the number on its label, or its id. A date with a range means: 8 times in 10 it",
@@ -35,6 +39,8 @@ export const show: Command = {
     if ("wrong" in found) throw dataError("plant", found.wrong, word);
     const page = plantPage(reading.desk, found.id as PlantId);
     if (!page) throw dataError("plant", `the book has not met ${word} yet`, word);
+    const form = textOption(call, "shape");
+    if (form !== undefined) return shapeShown(reading, word, form, widthFor(call));
     const good = howGood(reading.desk, { plant: page.plant });
     const wanted = textOption(call, "working");
     if (wanted !== undefined) return oneWorking(page, good, wanted, reading, widthFor(call));
@@ -47,6 +53,19 @@ export const show: Command = {
     };
   },
 };
+
+/** The structure of a plant: a list for eyes and readers, or a picture. */
+async function shapeShown(reading: Reading, word: string, form: string, width_n: number) {
+  if (form !== "text" && form !== "svg")
+    throw new UsageError(`--shape is ${JSON.stringify(form.slice(0, 20))}; expected text or svg.`);
+  const page = await trimPageOf(reading, word, {});
+  const { plant } = page;
+  if (!plant) throw dataError("plant", `the book has not met ${word} yet`, word);
+  const drawn = form === "svg" ? shapeSvg(plant) : shapeText(plant, width_n);
+  if (drawn === undefined)
+    throw dataError("shape", `${plant.number} is not traced: ${plant.levelSaid}`, word);
+  return { json: { ...askedShape(reading), ...trimShape(page), drawn }, text: drawn };
+}
 
 function oneWorking(
   page: PlantPage,

@@ -35,8 +35,8 @@ export async function importBookFrom(call: Call, words: readonly string[]): Prom
       else if (line.what === "entry") entries.push(line.entry);
       else if (line.what === "redacted") redacted.push(line.redacted);
       else if (line.what === "file") {
-        const beside = join(dirname(path), FILES_FOLDER, line.file.file);
-        if (!existsSync(beside)) missing_n++;
+        const beside = fileBeside(dirname(path), line.file.file);
+        if (beside === undefined) missing_n++;
         else {
           await store.files.put(line.file.file, line.file.type, createReadStream(beside));
           files_n++;
@@ -60,4 +60,10 @@ export async function importBookFrom(call: Call, words: readonly string[]): Prom
   } finally {
     await store.close();
   }
+}
+
+/** A file of an export lies under its hash; in a backup it lies one folder deeper, as on the disk of a book. */
+function fileBeside(folder: string, sha256: string): string | undefined {
+  const places = [join(folder, FILES_FOLDER, sha256), join(folder, FILES_FOLDER, sha256.slice(0, 2), sha256)];
+  return places.find((path) => existsSync(path));
 }
