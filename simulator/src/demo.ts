@@ -4,6 +4,7 @@ import { lineText } from "./book/line.ts";
 import type { Names } from "./book/notes-to-book.ts";
 import { demoAir } from "./demo/air.ts";
 import { BENCHES, COLD, CULTIVARS, ROLES, SHELF, SILL, SITE } from "./demo/cast.ts";
+import { fruitWritten } from "./demo/fruit.ts";
 import { lightWritten } from "./demo/light.ts";
 import { demoPots } from "./demo/pots.ts";
 import { liveThrough } from "./demo/season.ts";
@@ -69,6 +70,7 @@ export function demoBook({ now_ms, seed }: DemoAsk): DemoBook {
     ...settingUp(hands, first, started, chance.under("setting up")),
     ...stories(hands, days, started, chance.under("stories")),
     ...lightWritten(hands, days, chance.under("light")),
+    ...fruitWritten(hands, days),
     ...shapesWritten(hands, days, chance.under("shapes")),
     ...readings(hands, days, benches, chance),
     ...series.pending,

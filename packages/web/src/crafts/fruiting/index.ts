@@ -1,4 +1,13 @@
+import { lazy } from "react";
 import type { CraftScreens } from "../screens.ts";
 import { FruitingMark } from "./mark.tsx";
 
-export const fruiting: CraftScreens = { mark: FruitingMark };
+const screen = lazy(async () => ({ default: (await import("./fruit-screen.tsx")).FruitScreen }));
+
+export const fruiting: CraftScreens = {
+  mark: FruitingMark,
+  pages: [
+    { path: "/craft/fruit", screen },
+    { path: "/craft/fruit/:plant", screen },
+  ],
+};
