@@ -3,6 +3,7 @@ import { copyFileSync, existsSync, readFileSync, realpathSync, writeFileSync } f
 import { join } from "node:path";
 import { fileURLToPath } from "node:url";
 import { fingerprint } from "./fingerprint.mjs";
+import { packAssets } from "./pack-assets.mjs";
 import { root, runNode } from "./run-program.mjs";
 
 const notBuilt = /\.(test|test-d)\.tsx?$|\.md$/;
@@ -70,7 +71,10 @@ const products = {
   web: {
     sources: ["packages/web", "packages/bench", "packages/science"],
     made: "packages/web/dist/index.html",
-    make: async () => (await import("vite")).build({ root: join(root, "packages/web"), logLevel: "warn" }),
+    make: async () => {
+      await (await import("vite")).build({ root: join(root, "packages/web"), logLevel: "warn" });
+      await packAssets(join(root, "packages/web/dist"));
+    },
   },
   server: {
     sources: ["packages/server", "packages/store", "packages/bench", "packages/science", "simulator"],
@@ -96,7 +100,7 @@ const products = {
   },
 };
 
-const shared = ["package-lock.json", "tsconfig.base.json", "tools/build.mjs"];
+const shared = ["package-lock.json", "tsconfig.base.json", "tools/build.mjs", "tools/pack-assets.mjs"];
 const markOf = (name) => join(root, "packages", name, "dist/built-from.txt");
 const sourcesOf = (product) =>
   fingerprint([...product.sources, ...shared], { alsoUntracked: true, without: notBuilt });

@@ -1,12 +1,11 @@
-import { existsSync, readFileSync } from "node:fs";
+import { existsSync, readFileSync, statSync } from "node:fs";
 import { basename, dirname, join, relative } from "node:path";
-import { gzipSync } from "node:zlib";
 import ts from "typescript";
 
 export interface FirstScripts {
   readonly total_bytes: number;
-  /** Compressed size by file, largest first. */
-  readonly files: readonly { readonly path: string; readonly gzip_bytes: number }[];
+  /** By file, as the server sends it, largest first. */
+  readonly files: readonly { readonly path: string; readonly sent_bytes: number }[];
 }
 
 /** The first name of a script written anywhere inside an expression: bundlers wrap addresses in several `new URL`. */
@@ -53,6 +52,9 @@ const scriptsOf = (html: string) =>
     ...html.matchAll(/<script\b[^>]*\bsrc="([^"]+)"|<link\b[^>]*\brel="modulepreload"[^>]*\bhref="([^"]+)"/g),
   ].map(([, script, preload]) => script ?? preload ?? "");
 
+/** The packed copy that the build lays beside a script; a script too small to have one is sent as it is. */
+const sentBytes = (path: string) => statSync(existsSync(`${path}.br`) ? `${path}.br` : path).size;
+
 /**
  * The compressed script that the first screen of a built app needs: what index.html names, all that these import
  * statically, and the workers they start with the same. What is imported on demand does not count.
@@ -65,12 +67,12 @@ export function firstScripts(folder: string): FirstScripts {
     if (sizes.has(name)) return;
     if (!existsSync(path))
       throw new Error(`${relative(folder, from) || "index.html"} needs ${address}, which was not built`);
-    sizes.set(name, gzipSync(readFileSync(path), { level: 9 }).length);
+    sizes.set(name, sentBytes(path));
     for (const needed of neededBy(path)) add(dirname(path), needed);
   };
   for (const address of scriptsOf(readFileSync(join(folder, "index.html"), "utf8"))) add(folder, address);
   if (sizes.size === 0) throw new Error(`${folder}/index.html names no script`);
-  const files = [...sizes].map(([path, gzip_bytes]) => ({ path, gzip_bytes }));
-  files.sort((one, other) => other.gzip_bytes - one.gzip_bytes);
-  return { files, total_bytes: files.reduce((sum, file) => sum + file.gzip_bytes, 0) };
+  const files = [...sizes].map(([path, sent_bytes]) => ({ path, sent_bytes }));
+  files.sort((one, other) => other.sent_bytes - one.sent_bytes);
+  return { files, total_bytes: files.reduce((sum, file) => sum + file.sent_bytes, 0) };
 }

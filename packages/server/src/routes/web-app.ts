@@ -41,16 +41,25 @@ async function pageAnswer(c: Context, folder: string): Promise<Response> {
 async function fileAnswer(c: Context, path: string): Promise<Response | undefined> {
   const found = await stat(path).catch(() => undefined);
   if (!found?.isFile()) return undefined;
-  const bytes = await readFile(path);
+  const packed = takesBrotli(c) ? await readFile(`${path}.br`).catch(() => undefined) : undefined;
+  const bytes = packed ?? (await readFile(path));
   const etag = `"${createHash("sha256").update(bytes).digest("base64url").slice(0, 22)}"`;
   const headers = {
     "content-type": TYPES[extname(path).toLowerCase()] ?? "application/octet-stream",
     "cache-control": isHashed(path) ? "public, max-age=31536000, immutable" : "no-cache",
     etag,
+    vary: "accept-encoding",
+    ...(packed ? { "content-encoding": "br" } : {}),
   };
   if (c.req.header("if-none-match") === etag) return c.body(null, 304, headers);
   return c.body(bytes, 200, headers);
 }
+
+/** Whether the visitor takes files as `tools/pack-assets.mjs` packs them (RFC 9110, 12.5.3). */
+const takesBrotli = (c: Context) =>
+  (c.req.header("accept-encoding") ?? "")
+    .split(",")
+    .some((coding) => /^\s*br\s*(;\s*q\s*=\s*(1|0?\.0*[1-9])|$)/i.test(coding));
 
 /** Vite writes `assets/name-hash.js`. */
 const isHashed = (path: string) => /[\\/]assets[\\/].*-[\w-]{8}\.\w+$/.test(path);
