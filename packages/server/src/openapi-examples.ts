@@ -26,6 +26,7 @@ export function entryExample(kind: AnyEntryKind): object {
   };
 }
 
+export const PERSON = "0193a5c8-7b1e-7abc-8def-0123456789ac";
 export const SUMMARY = { summary: { [`${DEVICE}/2026-09/all`]: { n: 1, h: "0123456789abcdef" } } };
 export const NAMED = { refs: [{ id: FIRST, hash: "0".repeat(64) }] };
 

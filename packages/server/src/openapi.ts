@@ -1,9 +1,11 @@
 import { type AnyEntryKind, envelopeSchema, type KindRegistry } from "@sillwood/bench/book";
 import { toJsonSchema } from "@valibot/to-json-schema";
 import type { BaseIssue, BaseSchema } from "valibot";
-import { entryExample, NAMED, SUMMARY } from "./openapi-examples.ts";
+import { entryExample, NAMED, PERSON, SUMMARY } from "./openapi-examples.ts";
 import { problemSchema } from "./problem.ts";
+import { asideAnswer, asideRequest } from "./routes/aside.ts";
 import { FILE_TYPES } from "./routes/files.ts";
+import * as pair from "./routes/pair.ts";
 import { cardSchema } from "./routes/people.ts";
 import * as sync from "./routes/sync-schemas.ts";
 
@@ -47,7 +49,7 @@ export function openApiDocument(kinds: KindRegistry, book: string): object {
       title: "Sillwood",
       version: "1",
       description:
-        "The book of a small grower of miniature chilli trees. Served on this machine only; there is no sign-in yet.",
+        "The book of a small grower of miniature chilli trees. On this machine nobody is asked for a key; at any other door every address below /books needs one (a bearer, or the cookie that /pair sets): 401 says pair, 423 says that the grower has closed this device.",
     },
     paths: {
       "/books": {
@@ -90,9 +92,44 @@ export function openApiDocument(kinds: KindRegistry, book: string): object {
         },
       },
       "/books/{book}/files/{hash}": filePaths(book, problem),
+      "/books/{book}/people": listPath(
+        book,
+        problem,
+        "Who has a card: names for the grower, display names for others",
+      ),
       "/books/{book}/people/{person}": peoplePaths(book, problem),
+      "/books/{book}/devices": listPath(book, problem, "Paired devices, for the grower"),
+      "/books/{book}/pairing": posted("Make a code that lets one device in", "CodeRequest", "CodeAnswer", {
+        one: { value: { person: PERSON, role: "helper" } },
+      }),
+      "/books/{book}/aside": {
+        ...listPath(book, problem, "Entries that wait for the grower"),
+        ...posted("Take them into the book, or drop them", "AsideRequest", "AsideAnswer", {
+          one: { value: { take: NAMED.refs, drop: [] } },
+        }),
+      },
+      "/pair": {
+        post: {
+          summary: "Let a device in by a code",
+          requestBody: {
+            required: true,
+            content: { "application/json": { schema: ref("PairRequest") } },
+          },
+          responses: answered("PairAnswer"),
+        },
+      },
+      "/leave": {
+        post: {
+          summary: "Close this device's own key",
+          responses: { 204: { description: "closed" }, default: problem },
+        },
+      },
     },
     components: {
+      securitySchemes: {
+        bearer: { type: "http", scheme: "bearer" },
+        cookie: { type: "apiKey", in: "cookie", name: "__Host-sillwood" },
+      },
       schemas: {
         Problem: jsonSchemaOf(problemSchema),
         Entry: { description: "The envelope; `data` belongs to the kind", ...jsonSchemaOf(envelopeSchema) },
@@ -103,6 +140,12 @@ export function openApiDocument(kinds: KindRegistry, book: string): object {
         FetchRequest: jsonSchemaOf(sync.fetchRequest),
         FetchAnswer: jsonSchemaOf(sync.fetchAnswer),
         PersonCard: jsonSchemaOf(cardSchema),
+        CodeRequest: jsonSchemaOf(pair.codeRequest),
+        CodeAnswer: jsonSchemaOf(pair.codeAnswer),
+        PairRequest: jsonSchemaOf(pair.pairRequest),
+        PairAnswer: jsonSchemaOf(pair.pairAnswer),
+        AsideRequest: jsonSchemaOf(asideRequest),
+        AsideAnswer: jsonSchemaOf(asideAnswer),
         ...Object.fromEntries(kinds.all.map((kind) => [`data.${kind.kind}`, kindSchema(kind)])),
       },
     },
@@ -123,6 +166,16 @@ const kindSchema = (kind: AnyEntryKind) => ({
   ...jsonSchemaOf(kind.schema),
   examples: [kind.example],
 });
+
+function listPath(book: string, problem: object, summary: string) {
+  return {
+    get: {
+      summary,
+      parameters: [bookParameter(book)],
+      responses: { 200: { description: "the list" }, default: problem },
+    },
+  };
+}
 
 function filePaths(book: string, problem: object) {
   const hash = {
