@@ -7,6 +7,7 @@ import { BENCHES, COLD, CULTIVARS, ROLES, SHELF, SILL, SITE } from "./demo/cast.
 import { fruitWritten } from "./demo/fruit.ts";
 import { lightWritten } from "./demo/light.ts";
 import { demoPots } from "./demo/pots.ts";
+import { scoutingWritten } from "./demo/scouting.ts";
 import { liveThrough } from "./demo/season.ts";
 import { demoSeries } from "./demo/series.ts";
 import { grower, type Hands, type Pending, settingUp } from "./demo/setting-up.ts";
@@ -72,6 +73,7 @@ export function demoBook({ now_ms, seed }: DemoAsk): DemoBook {
     ...lightWritten(hands, days, chance.under("light")),
     ...fruitWritten(hands, days),
     ...shapesWritten(hands, days, chance.under("shapes")),
+    ...scoutingWritten(hands, days),
     ...readings(hands, days, benches, chance),
     ...series.pending,
     ...writeNotes(hands, season.notes, (at_ms) => instantOf(SITE.zone, dateAt(SITE.zone, at_ms), 20.4)),

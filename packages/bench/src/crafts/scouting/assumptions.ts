@@ -8,7 +8,7 @@ const share = (key: string, what: string, value: number, min: number, max: numbe
 export const scoutingAssumptions: readonly Assumption[] = [
   share(
     "pestOdds",
-    "odds that a plant of a quiet room carries a pest nobody saw",
+    "odds that a plant of a quiet room carries any pest nobody saw; each of the six has its share",
     0.05,
     0.001,
     2,
@@ -42,7 +42,7 @@ export const scoutingAssumptions: readonly Assumption[] = [
   share("pestRoom", "times those odds in the same room as a find", 2, 1, 20, "finds in the same room"),
   assumption(
     "pestArrives_per_d",
-    "chance a day that a pest comes to a plant in a quiet room",
+    "chance a day that any pest comes to a plant in a quiet room; each has its share",
     0.0005,
     "1/d",
     0,
@@ -52,7 +52,7 @@ export const scoutingAssumptions: readonly Assumption[] = [
   ),
   assumption(
     "pestArrivesRoom_per_d",
-    "the same while an infested plant stands in the room",
+    "chance a day that a pest comes to a plant while one infested with it stands in the room",
     0.01,
     "1/d",
     0,

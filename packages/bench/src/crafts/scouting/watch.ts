@@ -11,6 +11,7 @@ import {
   CLOCKS,
   type ClockedPest,
   catchOf_per_d,
+  clockedPests,
   KILLS,
   type LookedAt,
   type Pest,
@@ -61,7 +62,7 @@ export function startOdds(
   start_ms: number,
 ): { readonly odds: number; readonly why: readonly string[] } {
   const why: string[] = [];
-  let odds = sight.assumed("pestOdds");
+  let odds = sight.assumed("pestOdds") / clockedPests.length;
   const times = (key: string): void => {
     odds *= sight.assumed(key);
     why.push(key);
@@ -274,7 +275,9 @@ export function watchOf(given: {
     response,
     start_d,
     odds: of.odds,
-    arrival_per_d: sight.assumed(isNearFind ? "pestArrivesRoom_per_d" : "pestArrives_per_d"),
+    arrival_per_d: isNearFind
+      ? sight.assumed("pestArrivesRoom_per_d")
+      : sight.assumed("pestArrives_per_d") / clockedPests.length,
     arrivals,
     acts: acts.sort((one, other) => one.day_d - other.day_d),
     ...(of.left_n === undefined ? {} : { left_n: of.left_n }),
