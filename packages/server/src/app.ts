@@ -31,6 +31,11 @@ export function createApp(options: AppOptions): Hono {
   app.onError((error) => problemResponse(error, log));
   app.notFound(() => problemResponse(new HttpProblem(404, "there is nothing here"), log));
   app.use(safeHeaders, guard(options));
+  if (options.behindProxy)
+    app.use(async (c, next) => {
+      await next();
+      c.res.headers.set("strict-transport-security", "max-age=31536000");
+    });
   app.use(async (c, next) => {
     c.set("behindProxy" as never, (options.behindProxy ?? false) as never);
     await next();

@@ -111,6 +111,33 @@ describe("pairing", () => {
     expect((await claim(DEVICE)).status).toBe(200);
   });
 
+  it("each pairing makes a new key, and the one before is over", async () => {
+    const { pair, codeFor, post, ask } = twoDoors();
+    const phone = await pair(1, "helper");
+    const code = await codeFor(phone.person, "helper");
+    const again = await post("/pair", { code, device: phone.device, name: "phone", bearer: true });
+    const { key } = await again.json();
+    expect(key).not.toBe(phone.key);
+    expect((await ask("/books", { key: phone.key })).status).toBe(423);
+    expect((await ask("/books", { key })).status).toBe(200);
+  });
+
+  it("behind a proxy browsers are told to stay with HTTPS, and its word on who calls is counted by", async () => {
+    const { makeApp } = await import("./make-app.ts");
+    const { app } = makeApp({ door: "paired devices", behindProxy: true, hosts: ["bench.example"] });
+    const guess = (from: string) =>
+      app.request("http://bench.example/pair", {
+        method: "POST",
+        headers: { "content-type": "application/json", "x-forwarded-for": `1.1.1.1, ${from}` },
+        body: JSON.stringify({ code: "12345678", device: DEVICE, name: "phone" }),
+      });
+    for (let i = 0; i < 5; i++) expect((await guess("10.0.0.9")).status).toBe(403);
+    expect((await guess("10.0.0.9")).status).toBe(429);
+    const other = await guess("10.0.0.8");
+    expect(other.status).toBe(403);
+    expect(other.headers.get("strict-transport-security")).toBe("max-age=31536000");
+  });
+
   it("leaving closes the device's own key", async () => {
     const { pair, ask } = twoDoors();
     const helper = await pair(1, "helper");

@@ -1,7 +1,7 @@
 import "reflect-metadata";
 import { webcrypto, X509Certificate } from "node:crypto";
 import { mkdtempSync, readFileSync, rmSync, statSync } from "node:fs";
-import { request } from "node:https";
+import { type RequestOptions, request } from "node:https";
 import { tmpdir } from "node:os";
 import { join } from "node:path";
 import * as x509 from "@peculiar/x509";
@@ -16,7 +16,7 @@ const folder = mkdtempSync(join(tmpdir(), "sillwood-certificate-"));
 afterAll(() => rmSync(folder, { recursive: true }));
 const NOW_ms = Date.now();
 
-const get = (url: string, options: { ca: string; servername?: string; headers?: Record<string, string> }) =>
+const get = (url: string, options: RequestOptions) =>
   new Promise<{ status: number; body: string }>((resolve, reject) => {
     const asked = request(url, options, (answer) => {
       let body = "";
@@ -48,6 +48,9 @@ it("a house makes its own certificate once and is trusted by who trusts its auth
     expect((await get(`${listening.url}/house.crt`, { ca })).status).toBe(200);
     await expect(fetch(`${listening.url}/health`)).rejects.toThrow();
     await expect(fetch(listening.url.replace("https", "http"))).rejects.toThrow();
+    // Only TLS 1.2 and later.
+    const old = { ca, minVersion: "TLSv1.1", maxVersion: "TLSv1.1" } as const;
+    await expect(get(`${listening.url}/health`, old)).rejects.toThrow();
   } finally {
     await listening.close();
   }

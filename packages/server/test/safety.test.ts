@@ -68,6 +68,17 @@ describe("who may ask", () => {
   });
 });
 
+it("every answer with a body says what it is, and no other origin is let in by a header", async () => {
+  const { ask } = web();
+  for (const path of ["/", "/books", "/openapi.json", "/books/main/export", "/no.js", "/sw.js"]) {
+    const { headers } = await ask(path);
+    expect(headers.get("content-type"), path).toMatch(/^[a-z]+\/[\w.+-]+/);
+    if (headers.get("content-type")?.startsWith("text/"))
+      expect(headers.get("content-type")).toContain("charset=utf-8");
+    expect(headers.get("access-control-allow-origin")).toBeNull();
+  }
+});
+
 describe("errors", () => {
   it("an unknown error gets a number; its stack goes to the log and not to the answer", async () => {
     const store = { ...memoryStore("main"), count_n: () => Promise.reject(new Error("secret path /home/x")) };
@@ -140,6 +151,7 @@ describe("the web app", () => {
       "/%00",
       "/%ff",
       "/secret.txt",
+      "/.git/config",
     ]) {
       const response = await ask(path);
       expect(response.status, path).toBe(404);

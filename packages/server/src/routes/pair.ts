@@ -87,6 +87,8 @@ export function pairRoutes(app: Hono, house: House): void {
     }
     const token = newToken();
     const key = { hash: hashToken(token), device, ...found, name, made_ms: now_ms, seen_ms: now_ms };
+    // A device has one key: the one that it had before is over.
+    await house.store.keys.close(device, now_ms);
     await house.store.keys.add(key);
     if (!bearer) c.header("set-cookie", tokenCookie(token));
     c.header("cache-control", "no-store");

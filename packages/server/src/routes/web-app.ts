@@ -72,7 +72,8 @@ function pathInside(folder: string, pathname: string): string | undefined {
   } catch {
     return undefined;
   }
-  if (decoded.includes("\0")) return undefined;
+  // Nothing hidden is ever served: what begins with a dot is somebody's tools, not the app.
+  if (decoded.includes("\0") || /[\\/]\./.test(decoded)) return undefined;
   const path = normalize(join(folder, decoded));
   const root = normalize(folder);
   return path === root || path.startsWith(root.endsWith(sep) ? root : root + sep) ? path : undefined;
