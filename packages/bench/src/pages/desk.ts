@@ -89,24 +89,27 @@ export function deskAt(ledger: Ledger, asked: Asked): Desk {
     return pools;
   }
 
-  function outwardOf(now: PlantState, craft_n: number): Outward {
+  function outwardsOf(now: PlantState): readonly Outward[] {
     const { facts } = now;
-    return {
-      ...ledger.runner().sight(now),
+    const pools = poolOf(benchOf(facts));
+    const sight = ledger.runner().sight(now);
+    const seed = `${facts.id}/${today}`;
+    return ledger.crafts.map((_, i) => ({
+      ...sight,
       now_ms,
       visits_ms,
-      pooled: poolOf(benchOf(facts))[craft_n]?.get(facts.id),
-      seed: `${facts.id}/${today}`,
+      pooled: pools[i]?.get(facts.id),
+      seed,
       say,
       datesAhead,
-    };
+    }));
   }
 
   function look(plant: PlantId): PlantView | undefined {
     const now = state(plant);
     if (!now) return undefined;
     const { facts } = now;
-    const outwards = ledger.crafts.map((_, i) => outwardOf(now, i));
+    const outwards = outwardsOf(now);
     if (facts.ended)
       return { plant, facts, state: now, outwards, outlooks: [], limits: [], tasks: [], held: [] };
     const outlooks = ledger.crafts.map((craft, i) => ({

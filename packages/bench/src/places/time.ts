@@ -95,11 +95,19 @@ export function calendarOf(zone: string): Calendar {
     }
     return at_ms;
   };
+  // The last answer: who asks of one instant asks of the next one, which mostly falls on the same day.
+  let lastDay_n = 0;
+  let lastFrom_ms = Number.POSITIVE_INFINITY;
+  let lastTo_ms = Number.NEGATIVE_INFINITY;
   const dayOf = (at_ms: number): number => {
+    if (at_ms >= lastFrom_ms && at_ms < lastTo_ms) return lastDay_n;
     // Local and UTC dates differ by one day at most.
     let day_n = Math.floor(at_ms / DAY_ms);
     if (midnightOfDay(day_n) > at_ms) day_n--;
     else if (midnightOfDay(day_n + 1) <= at_ms) day_n++;
+    lastDay_n = day_n;
+    lastFrom_ms = midnightOfDay(day_n);
+    lastTo_ms = midnightOfDay(day_n + 1);
     return day_n;
   };
   const calendar: Calendar = {

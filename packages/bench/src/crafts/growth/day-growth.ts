@@ -22,13 +22,22 @@ export interface DaySum {
   readonly upTo: readonly number[];
 }
 
+/** The last question: an entry cuts a day, and both parts of it ask. */
+let lastDay: AirDay | undefined;
+let lastClockwork: Clockwork | undefined;
+let last: DayGrowth | undefined;
+
 /** The house hands out the same day for the same place and date, so plants of one clock share what it does to them. */
 export function dayGrowth(day: AirDay, clockwork: Clockwork): DayGrowth {
+  if (day === lastDay && clockwork === lastClockwork) return last as DayGrowth;
   let known = clockwork.days.get(day);
   if (!known) {
     known = growthOf(day, clockwork);
     clockwork.days.set(day, known);
   }
+  lastDay = day;
+  lastClockwork = clockwork;
+  last = known;
   return known;
 }
 

@@ -18,7 +18,7 @@ import {
   type Tested,
   WASHED,
 } from "./kinds.ts";
-import { drawn, massesOf, poured, putRight, renewed } from "./ledger.ts";
+import { drawn, type Masses, massesOf, noMasses, poured, putRight, renewed } from "./ledger.ts";
 import { saltNow_mS_cm } from "./salts.ts";
 import { chargeOf, type PotSlice, type PottingDay, potSeen } from "./slice.ts";
 
@@ -47,14 +47,24 @@ export function potFold(slice: PotSlice, happening: Happening, sight: Sight): Po
   return happening.own ? withOwn(next, happening, sight) : next;
 }
 
-const sourceWater = (sight: Sight) => ({
-  Ca: sight.assumed("tapCa_mg_L"),
-  Mg: sight.assumed("tapMg_mg_L"),
-  Na: sight.assumed("tapNa_mg_L"),
-  Cl: sight.assumed("tapCl_mg_L"),
-  S: sight.assumed("tapS_mg_L"),
-  HCO3: sight.assumed("tapHCO3_mg_L"),
-});
+const known = new WeakMap<Sight["assumed"], Masses>();
+
+/** What a litre of the water poured brings, mg; looked up once for all pours of a run. */
+function sourceWater_mg_L({ assumed }: Sight): Masses {
+  let water = known.get(assumed);
+  if (!water) {
+    water = massesOf({
+      Ca: assumed("tapCa_mg_L"),
+      Mg: assumed("tapMg_mg_L"),
+      Na: assumed("tapNa_mg_L"),
+      Cl: assumed("tapCl_mg_L"),
+      S: assumed("tapS_mg_L"),
+      HCO3: assumed("tapHCO3_mg_L"),
+    });
+    known.set(assumed, water);
+  }
+  return water;
+}
 
 export const uptakeOf = (sight: Pick<Sight, "assumed">) => ({
   massFlow_frac: sight.assumed("massFlow_frac"),
@@ -82,17 +92,12 @@ function withPour(
   const out_mL = pour.leachate_mL ?? (pour.drained === "no" ? 0 : Math.max(0, pour.volume_mL - room_mL));
   const leachate_mL = Math.min(out_mL, pour.volume_mL);
   const fed = effects.find((effect) => effect.effect === "solutes");
-  const water = sourceWater(sight);
+  const water_mg_L = sourceWater_mg_L(sight);
+  const fed_mg = fed?.effect === "solutes" ? massesOf(fed.added_mg) : noMasses;
   const litres = pour.volume_mL / 1000;
-  const brought = massesOf({
-    ...(fed?.effect === "solutes" ? fed.added_mg : {}),
-    ...Object.fromEntries(
-      Object.entries(water).map(([species, mg_L]) => [
-        species,
-        mg_L * litres + ((fed?.effect === "solutes" && fed.added_mg[species as "Ca"]) || 0),
-      ]),
-    ),
-  });
+  const brought = new Array<number>(fed_mg.length);
+  for (let i = 0; i < brought.length; i++)
+    brought[i] = (water_mg_L[i] as number) * litres + (fed_mg[i] as number);
   const ledger = poured(drawn(slice.ledger, before_mL, uptakeOf(sight)), {
     kept_mL: pour.volume_mL - leachate_mL,
     leachate_mL,

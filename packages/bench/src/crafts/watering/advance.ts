@@ -100,12 +100,29 @@ function noiseOf({ surprise }: WaterSlice, settings: WaterSettings, airSd_frac: 
 /** How the bare surface dries, as adjusted. */
 export const surfaceLayer = (sight: Sight): SurfaceLayer => waterSettings(sight).layer;
 
-/** What a stretch of one day asks of a pot at factors one. */
-export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
-  const settings = waterSettings(sight);
+/** What asks for water: the leaves' width and the pot's rim, and how air and light are taken. */
+interface Asker {
+  readonly settings: WaterSettings;
+  readonly leafWidth_m: number;
+  readonly rim_cm: number;
+  readonly rim_m2: number;
+}
+
+/** Looked up once for all days ahead of a pot. */
+export function askerOf(sight: Sight): Asker {
   const pot = sight.plant.pot ?? USUAL_POT;
-  const rim_m2 = rimArea_m2(pot);
-  const drive = driveOf(day, leafWidth_m(sight.plant), rimDiameter_cm(pot), settings.leafLight_frac);
+  return {
+    settings: waterSettings(sight),
+    leafWidth_m: leafWidth_m(sight.plant),
+    rim_cm: rimDiameter_cm(pot),
+    rim_m2: rimArea_m2(pot),
+  };
+}
+
+/** What a stretch of one day asks of a pot at factors one. */
+export function demandBy(asker: Asker, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) {
+  const { settings, rim_m2 } = asker;
+  const drive = driveOf(day, asker.leafWidth_m, asker.rim_cm, settings.leafLight_frac);
   const outdoors_frac = day.outdoors ? settings.outdoors_frac : 1;
   return {
     rim_m2,
@@ -116,6 +133,9 @@ export function demandOf(sight: Sight, day: AirDay, from_ms: number, to_ms: numb
       : 0,
   };
 }
+
+export const demandOf = (sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) =>
+  demandBy(askerOf(sight), day, from_ms, to_ms, leafArea_m2);
 
 /** Rates from the state and the readings at the start of the step. */
 export function waterRates(slice: WaterSlice, step: Step): WaterRates {

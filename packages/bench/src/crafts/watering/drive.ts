@@ -17,6 +17,7 @@ export interface DayLoss {
   /** From the start of the day to the end of each spell. */
   readonly upTo_g_m2: readonly number[];
   readonly from_ms: number;
+  readonly to_ms: number;
   /** Ends of the spells; the last is that of the day. */
   readonly ends_ms: readonly number[];
 }
@@ -42,6 +43,8 @@ let lastWidth_m = Number.NaN;
 let lastRim_cm = Number.NaN;
 let lastLight_frac = Number.NaN;
 let lastClass: DriveClass | undefined;
+let lastDay: AirDay | undefined;
+let lastDrive: DayDrive | undefined;
 
 /**
  * Demand of one day at one spot for leaves and pots of about these widths (to ½ cm of leaf and 2 cm of pot: the
@@ -53,6 +56,15 @@ export function driveOf(
   rimDiameter_cm: number,
   leafLight_frac: number,
 ): DayDrive {
+  if (
+    lastClass !== undefined &&
+    lastDrive !== undefined &&
+    day === lastDay &&
+    leafWidth_m === lastWidth_m &&
+    rimDiameter_cm === lastRim_cm &&
+    leafLight_frac === lastLight_frac
+  )
+    return lastDrive;
   if (
     lastClass === undefined ||
     leafWidth_m !== lastWidth_m ||
@@ -69,6 +81,8 @@ export function driveOf(
     drive = dayDrive(day, lastClass);
     lastClass.days.set(day, drive);
   }
+  lastDay = day;
+  lastDrive = drive;
   return drive;
 }
 
@@ -128,13 +142,12 @@ function summed(day: AirDay, bySpell_g_m2: readonly number[]): DayLoss {
   }
   // Ends beside the sums: a logged day has 24 spells, and every entry that cuts a day asks where it falls.
   const ends_ms = day.spells.map(({ to_ms }) => to_ms);
-  return { day_g_m2, upTo_g_m2, from_ms: day.from_ms, ends_ms };
+  return { day_g_m2, upTo_g_m2, from_ms: day.from_ms, to_ms: ends_ms[ends_ms.length - 1] ?? 0, ends_ms };
 }
 
 /** Loss per area between two instants of the day, g/m². */
 export function lossBetween_g_m2(loss: DayLoss, from_ms: number, to_ms: number): number {
-  const end_ms = loss.ends_ms[loss.ends_ms.length - 1] ?? 0;
-  if (from_ms <= loss.from_ms && to_ms >= end_ms) return loss.day_g_m2;
+  if (from_ms <= loss.from_ms && to_ms >= loss.to_ms) return loss.day_g_m2;
   return upTo(loss, to_ms) - upTo(loss, from_ms);
 }
 

@@ -18,7 +18,7 @@ import {
 import type { AirDay } from "../../places/ahead.ts";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Outward, Sight } from "../craft.ts";
-import { demandOf, surfaceLayer, TOP_ROOTS_frac } from "./advance.ts";
+import { askerOf, demandBy, surfaceLayer, TOP_ROOTS_frac } from "./advance.ts";
 import { changed } from "./changed.ts";
 import { carriedTo } from "./now.ts";
 import { NO_POOL, type Pooled } from "./pool.ts";
@@ -147,22 +147,24 @@ function daysAhead(
   const dates = sight.datesAhead.length > 0 ? sight.datesAhead : [sight.dateOf(now_ms)];
   const days: DayAhead[] = [];
   const ends_ms: number[] = [];
+  const asker = askerOf(sight);
+  const noise_frac = sight.assumed("demandNoise_frac");
+  let bench_ln = pooled.ln;
   for (const date of dates) {
     const air = airAt(date);
     const from_ms = Math.max(now_ms, air.from_ms);
     if (air.to_ms - from_ms < 60_000) continue;
-    const demand = demandOf(sight, air, from_ms, air.to_ms, slice.leafArea_m2);
-    const neighbours_frac = demand_frac * Math.exp(pooled.ln * POOL_FADE ** days.length);
+    const demand = demandBy(asker, air, from_ms, air.to_ms, slice.leafArea_m2);
+    const neighbours_frac = bench_ln === 0 ? demand_frac : demand_frac * Math.exp(bench_ln);
+    bench_ln *= POOL_FADE;
+    const air_frac = slice.seen ? air.demandSd_frac : Math.min(DAILY_AIR_SD_frac, air.demandSd_frac);
     days.push({
       dt_d: (air.to_ms - from_ms) / DAY_ms,
       leaf_g: demand.leaf_g * neighbours_frac,
       surface_g: demand.surface_g * neighbours_frac,
       rain_g: demand.rain_g,
       // Lasting doubt of air and light sits in the factors; what is left is the day's own.
-      sd_frac: Math.hypot(
-        sight.assumed("demandNoise_frac"),
-        slice.seen ? air.demandSd_frac : Math.min(DAILY_AIR_SD_frac, air.demandSd_frac),
-      ),
+      sd_frac: Math.sqrt(noise_frac * noise_frac + air_frac * air_frac),
     });
     ends_ms.push(air.to_ms);
   }

@@ -3,7 +3,7 @@ import { DEPLETION, EYE_SD_frac, potState } from "@sillwood/science/water";
 import type { EntryId, PersonId } from "../../book/entry.ts";
 import { mediumVolume_mL, USUAL_POT } from "../../plants/pot.ts";
 import type { Sight } from "../craft.ts";
-import { booked, changed } from "./changed.ts";
+import { booked, copied } from "./changed.ts";
 
 /** Everything the craft keeps of one pot: small, plain and immutable, since it is checkpointed. */
 export interface WaterSlice {
@@ -248,11 +248,12 @@ export function startSlice(sight: Sight): WaterSlice {
 }
 
 /** The same slice with another belief of the pot; what that changes in the depletion is written down as put right. */
-export function believing(slice: WaterSlice, state: PotState, parts: Partial<WaterSlice> = {}): WaterSlice {
+export function believing(slice: WaterSlice, state: PotState, parts?: Partial<WaterSlice>): WaterSlice {
   const change_g = (state[DEPLETION] as number) - (slice.state[DEPLETION] as number);
-  if (change_g === 0) return changed(slice, { ...parts, state });
-  const ledger = booked(slice.ledger, { putRight_g: slice.ledger.putRight_g + change_g });
-  return changed(slice, { ...parts, state, ledger });
+  const next = copied(slice);
+  next.state = state;
+  if (change_g !== 0) next.ledger = booked(slice.ledger, { putRight_g: slice.ledger.putRight_g + change_g });
+  return parts ? Object.assign(next, parts) : next;
 }
 
 /** The last few of a list with one more at the end. */
