@@ -5,12 +5,13 @@ import { evening, grower, type Hands, type Pending } from "./setting-up.ts";
 /** Open flowers that the grower counted the evening before: nine on six plants, one of them on the sill. */
 const OPEN: readonly number[] = [2, 1, 2, 1, 1];
 const OPEN_127_n = 2;
-/** Branches of 127, as named in half a minute: thickness mm, length cm, lean, leaves, fruits counted. */
+/** A shelf plant whose branches were named in half a minute: thickness mm, length cm, lean, leaves, fruits counted. */
+const BRANCHED = 105;
 const BRANCHES = [
-  ["A", 6, 15, 55, 34, 5],
-  ["B", 5, 13, 40, 22, 2],
-  ["C", 4.5, 14, 25, 20, 4],
-  ["D", 1.4, 12, 20, 6, 2],
+  ["A", 5, 12, 55, 34, 5],
+  ["B", 4.5, 11, 40, 22, 2],
+  ["C", 4, 12, 25, 20, 4],
+  ["D", 0.8, 12, 10, 6, 2],
 ] as const;
 const DAY_ms = 86_400_000;
 
@@ -43,11 +44,11 @@ export function fruitWritten(hands: Hands, days: readonly LocalDay[]): Pending[]
       write(
         5,
         "plant.branched",
-        127,
+        BRANCHED,
         { branch, thickness_mm, length_cm, lean_deg, leaves_n },
         19.4 + each / 60,
       ),
-      write(2, "fruiting.counted", 127, { branch, fruits_n }, 18.2 + each / 60),
+      write(2, "fruiting.counted", BRANCHED, { branch, fruits_n }, 18.2 + each / 60),
     ]),
     write(25, "fruiting.tagged", 127, { fruits_n: 3, tag: "red", branch: "A", openedOn: dateOf(34) }, 19),
     write(60, "fruiting.tagged", first, { fruits_n: 2, tag: "blue", openedOn: dateOf(62) }, 19),

@@ -4,6 +4,7 @@ import { book } from "./book.ts";
 import { clear } from "./clear.ts";
 import { cut } from "./cut.ts";
 import { enter } from "./enter.ts";
+import { fruit } from "./fruit.ts";
 import { light } from "./light.ts";
 import { open } from "./open.ts";
 import { read } from "./read.ts";
@@ -18,6 +19,7 @@ export const commands: readonly Command[] = [
   round,
   show,
   light,
+  fruit,
   cut,
   scout,
   clear,

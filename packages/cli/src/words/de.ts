@@ -45,6 +45,13 @@ export const german: CliWords = {
   answers: (said) => `Antworten: ${said}`,
   noEntries: "Keine Einträge.",
   asKnown: (when) => `Kenntnisstand ${when}`,
+  fruit: {
+    pick: "Zu pflücken",
+    thin: "Auszudünnen",
+    coming: "Reifend",
+    stuck: "Reift nicht",
+    plants: "Pflanzen mit Blüten oder Früchten",
+  },
   light: {
     seats: "Bessere Plätze",
     timer: "Zeitschaltuhr",

@@ -45,6 +45,13 @@ export const english: CliWords = {
   answers: (said) => `answers: ${said}`,
   noEntries: "No entries.",
   asKnown: (when) => `as known ${when}`,
+  fruit: {
+    pick: "To pick",
+    thin: "To thin",
+    coming: "Ripening",
+    stuck: "Will not ripen",
+    plants: "Plants with flowers or fruit",
+  },
   light: {
     seats: "Better seats",
     timer: "timer",

@@ -37,6 +37,13 @@ export interface CliWords {
   answers(said: string): string;
   noEntries: string;
   asKnown(when: string): string;
+  readonly fruit: {
+    readonly pick: string;
+    readonly thin: string;
+    readonly coming: string;
+    readonly stuck: string;
+    readonly plants: string;
+  };
   readonly light: {
     readonly seats: string;
     readonly timer: string;
