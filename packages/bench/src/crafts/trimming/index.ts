@@ -21,7 +21,5 @@ export const trimming = {
   offers: {},
   limits: trimLimits,
   outlook: trimOutlook,
-  looks: () => [],
-  signs: () => [],
   page: async () => (await import("./page.ts")).trimPage,
 } as const satisfies Craft<TrimSlice, undefined>;

@@ -148,7 +148,7 @@ export function cutShown(judged: Judged, before: readonly number[], row: number,
     isLegal: against === undefined,
     ...(against === undefined ? {} : { why: words.against(against) }),
     ...lines,
-    said: Object.values(lines).join("; "),
+    said: words.cut.said(lines),
     goneNodes: goneIds(tree, [row]),
     marks: {
       front: markOf(tree, Math.max(1, row), projections.front),

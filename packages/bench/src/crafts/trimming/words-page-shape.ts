@@ -1,6 +1,11 @@
 import type { Aimed } from "./kinds.ts";
 import type { CutFigures } from "./page-shape.ts";
 
+/** The lines of one cut. */
+export type CutLines = Readonly<
+  Record<"where" | "takes" | "brings" | "opens" | "loses" | "outline" | "again", string>
+>;
+
 /** Sentences that only screen 6 and `sillwood cut` say. */
 export interface TrimPageWords {
   list(traced_n: number, all_n: number): string;
@@ -23,6 +28,7 @@ export interface TrimPageWords {
     outline(figures: CutFigures): string;
     again(until_ms: number): string;
     title(name: string): string;
+    said(lines: CutLines): string;
   };
   readonly plans: {
     tried(tried_n: number, about_n: number, isDone: boolean): string;

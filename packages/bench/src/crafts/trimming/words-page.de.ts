@@ -71,6 +71,8 @@ export const pageGerman = (say: Say): TrimPageWords => {
         `Umriss ${say.percent(outlineBefore_frac)} auf ${say.percent(outline_frac)}`,
       again: (until) => `nicht vor ${say.day(until)}`,
       title: (name) => `Schnitt über ${name}`,
+      said: (cut) =>
+        `Schnitt ${cut.where}. Nimmt ${cut.takes}. Bringt ${cut.brings}. Öffnet: ${cut.opens}. Verliert ${cut.loses}. ${cut.outline}. Wieder ${cut.again}.`,
     },
     plans: {
       tried: (tried, about, isDone) =>

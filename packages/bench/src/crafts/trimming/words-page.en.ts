@@ -71,6 +71,8 @@ export const pageEnglish = (say: Say): TrimPageWords => {
         `${say.percent(outlineBefore_frac)} to ${say.percent(outline_frac)} match`,
       again: (until) => `not before ${say.day(until)}`,
       title: (name) => `cut above ${name}`,
+      said: (cut) =>
+        `Cut ${cut.where}. Takes ${cut.takes}. Brings ${cut.brings}. Opens ${cut.opens}. Loses ${cut.loses}. Outline: ${cut.outline}. Again ${cut.again}.`,
     },
     plans: {
       tried: (tried, about, isDone) =>
