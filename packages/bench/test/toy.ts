@@ -59,8 +59,6 @@ export const counter: Craft<CounterSlice, { lit_h: number }> = {
   offers: {},
   limits: () => [],
   outlook: () => ({ tasks: [], workings: [], problems: [], figures: {} }),
-  looks: () => [],
-  signs: () => [],
 };
 
 export const GROWER = "01980000-0000-7000-8000-0000000000f1" as PersonId;

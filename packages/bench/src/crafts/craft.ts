@@ -43,10 +43,8 @@ export interface Craft<Slice = unknown, Rates = unknown> {
   pool?(members: readonly Member<Slice>[], now_ms: number): ReadonlyMap<PlantId, unknown>;
   /** Everything the craft says of a plant now: dates, tasks, questions, workings. */
   outlook(slice: Slice, sight: Outward): Outlook;
-  /** Things a person can see that this craft can say something about, drawn on the what-is-wrong desk. */
-  looks(say: Say): readonly Look[];
-  /** Troubles that fit what is seen and what the craft knows of the plant, likeliest first. */
-  signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
+  /** What it can say of troubles, loaded when somebody asks what is wrong. */
+  wrong?(): Promise<CraftWrong<Slice>>;
   /** What an absence does to these plants, what helps, and what a sitter must do. */
   away?(): Promise<CraftAway<Slice>>;
   /** When the work of its day line came due in past cycles, as now believed: what forecasts as issued are scored against. */
@@ -292,6 +290,14 @@ export interface Question {
   readonly worth_d: number;
   readonly said: string;
   readonly seconds: number;
+}
+
+/** What a craft brings to the what-is-wrong desk. */
+export interface CraftWrong<Slice = unknown> {
+  /** Things a person can see that this craft can say something about, drawn on the desk. */
+  looks(say: Say): readonly Look[];
+  /** Troubles that fit what is seen and what the craft knows of the plant, likeliest first. */
+  signs(slice: Slice, sight: Outward, seen: readonly string[]): readonly Sign[];
 }
 
 /** Something to see on a plant, in the grower's words. */

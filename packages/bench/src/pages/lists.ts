@@ -145,20 +145,31 @@ export function assumptionsPage(desk: Desk) {
   );
 }
 
+/** Crafts that can say something of troubles, with where their slices stand. */
+const sayingCrafts = async (desk: Desk) =>
+  (
+    await Promise.all(
+      desk.ledger.crafts.map(async (craft, place) => {
+        const wrong = await craft.wrong?.();
+        return wrong ? [{ craft: craft.name, place, wrong }] : [];
+      }),
+    )
+  ).flat();
+
 /** What can be seen on a plant, as all crafts together draw it. */
-export function looksPage(desk: Desk) {
-  return desk.ledger.crafts.flatMap((craft) => craft.looks(desk.say));
+export async function looksPage(desk: Desk) {
+  return (await sayingCrafts(desk)).flatMap(({ wrong }) => wrong.looks(desk.say));
 }
 
 /** Troubles that fit what is seen, likeliest first over all crafts: a ranking, never a chance. */
-export function wrongDesk(desk: Desk, plant: PlantId, seen: readonly string[]) {
+export async function wrongDesk(desk: Desk, plant: PlantId, seen: readonly string[]) {
   const view = desk.view(plant);
   if (!view || view.outlooks.length === 0) return [];
-  return desk.ledger.crafts
-    .flatMap((craft, i) =>
-      craft
-        .signs(view.state.slices[i], view.outwards[i] as Outward, seen)
-        .map((sign) => ({ craft: craft.name, sign })),
+  return (await sayingCrafts(desk))
+    .flatMap(({ craft, place, wrong }) =>
+      wrong
+        .signs(view.state.slices[place], view.outwards[place] as Outward, seen)
+        .map((sign) => ({ craft, sign })),
     )
     .sort((a, b) => b.sign.weight - a.sign.weight || (a.sign.key < b.sign.key ? -1 : 1));
 }

@@ -4,7 +4,6 @@ import { fruitFold } from "./fold.ts";
 import { fruitingKinds } from "./kinds.ts";
 import { fruitOffers } from "./offers.ts";
 import { fruitOutlook } from "./outlook.ts";
-import { fruitLooks, fruitSigns } from "./signs.ts";
 import { type FruitSlice, startSlice } from "./slice.ts";
 import { CRAFT, fruitLimits } from "./tasks.ts";
 
@@ -20,7 +19,6 @@ export const fruiting = {
   offers: fruitOffers,
   limits: fruitLimits,
   outlook: fruitOutlook,
-  looks: fruitLooks,
-  signs: fruitSigns,
+  wrong: async () => (await import("./signs.ts")).fruitWrong,
   page: async () => (await import("./page.ts")).fruitPage,
 } as const satisfies Craft<FruitSlice, never>;

@@ -1,15 +1,12 @@
-import type { Say } from "../../words/say.ts";
-import type { Look, Outward, Sign } from "../craft.ts";
+import type { CraftWrong, Outward, Sign } from "../craft.ts";
 import { fruitNow } from "./now.ts";
 import type { FruitSlice } from "./slice.ts";
 import { flowerAir } from "./warmth.ts";
 import { fruitingWords } from "./words.ts";
 import { aboutSaid } from "./workings.ts";
 
-export const fruitLooks = (say: Say): readonly Look[] => fruitingWords(say).looks();
-
 /** Flowers that drop, fruit that stays small: a load that the light does not feed, no pollen, air that flowers do not bear. */
-export function fruitSigns(slice: FruitSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
+function fruitSigns(slice: FruitSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
   const drops = seen.includes("flowers drop");
   if (!drops && !seen.includes("small fruit")) return [];
   const { say } = sight;
@@ -75,3 +72,8 @@ export function fruitSigns(slice: FruitSlice, sight: Outward, seen: readonly str
   }
   return signs.sort((a, b) => b.weight - a.weight);
 }
+
+export const fruitWrong: CraftWrong<FruitSlice> = {
+  looks: (say) => fruitingWords(say).looks(),
+  signs: fruitSigns,
+};

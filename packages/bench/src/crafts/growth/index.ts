@@ -7,7 +7,6 @@ import { growthFold } from "./fold.ts";
 import { growthKinds } from "./kinds.ts";
 import { growthOffers } from "./offers.ts";
 import { growthOutlook } from "./outlook.ts";
-import { growthLooks, growthSigns } from "./signs.ts";
 import type { GrowthSlice } from "./slice.ts";
 import { CRAFT } from "./tasks.ts";
 
@@ -23,6 +22,5 @@ export const growth = {
   offers: growthOffers,
   limits: () => [],
   outlook: growthOutlook,
-  looks: growthLooks,
-  signs: growthSigns,
+  wrong: async () => (await import("./signs.ts")).growthWrong,
 } as const satisfies Craft<GrowthSlice, DayGrowth>;

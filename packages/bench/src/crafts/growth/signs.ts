@@ -1,5 +1,4 @@
-import type { Say } from "../../words/say.ts";
-import type { Look, Outward, Sign } from "../craft.ts";
+import type { CraftWrong, Outward, Sign } from "../craft.ts";
 import { paceToday } from "./pace.ts";
 import { type GrowthSlice, growingAt } from "./slice.ts";
 import { growthWords } from "./words.ts";
@@ -11,10 +10,8 @@ const WEIGHT = { cold: 1.5, cool: 0.5, warm: 0.05, rest: 2 } as const;
 /** So far above the base of its leaves a plant moves on. @source our assumption */
 const WARMER_C = 6;
 
-export const growthLooks = (say: Say): readonly Look[] => growthWords(say).looks();
-
 /** Why a plant makes no new leaves: it stands too cold, or it has not broken buds since it was cut back. */
-export function growthSigns(kept: GrowthSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
+function growthSigns(kept: GrowthSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
   if (!seen.includes(STANDS)) return [];
   const growing = growingAt(kept, sight.at_ms);
   const words = growthWords(sight.say).sign;
@@ -42,3 +39,8 @@ export function growthSigns(kept: GrowthSlice, sight: Outward, seen: readonly st
     });
   return signs.sort((a, b) => b.weight - a.weight);
 }
+
+export const growthWrong: CraftWrong<GrowthSlice> = {
+  looks: (say) => growthWords(say).looks(),
+  signs: growthSigns,
+};

@@ -46,8 +46,6 @@ const shears: AnyCraft = {
   offers: {},
   limits: () => [],
   outlook: () => ({ tasks: [], workings: [], problems: [], figures: {} }),
-  looks: () => [],
-  signs: () => [],
 };
 
 export interface Bed {

@@ -73,9 +73,9 @@ describe("habits of the trade", () => {
   });
 
   it("names cold and rest when somebody sees no new leaves", async () => {
-    const { growth } = await import("./index.ts");
+    const { growthWrong } = await import("./signs.ts");
     const seen = (plant: ReturnType<typeof bed>, day: number) =>
-      growth.signs(
+      growthWrong.signs(
         plant.ledger.stateAt(plant.outward(day).plant.id, plant.outward(day).now_ms)?.slices[0] as never,
         plant.outward(day),
         ["no new leaves"],
@@ -85,6 +85,6 @@ describe("habits of the trade", () => {
     const cut = bed();
     cut.write(2, "shears.used", { kept_frac: 0.1, what: "cut" });
     expect(seen(cut, 5).map(({ key }) => key)).toEqual(["at rest", "cold stop"]);
-    expect(growth.signs({} as never, cool.outward(5), ["droops"])).toEqual([]);
+    expect(growthWrong.signs({} as never, cool.outward(5), ["droops"])).toEqual([]);
   });
 });

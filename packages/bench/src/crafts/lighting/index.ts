@@ -8,7 +8,6 @@ import { kept, type LightKept, lightOf, turnParts, worldByName } from "./kept.ts
 import { lightingKinds } from "./kinds.ts";
 import { lightOffers } from "./offers.ts";
 import { lightOutlook } from "./outlook.ts";
-import { lightLooks, lightSigns } from "./signs.ts";
 import { startSlice } from "./slice.ts";
 import { benchTurns, CRAFT } from "./turn.ts";
 
@@ -27,8 +26,7 @@ export const lighting = {
   limits: () => [],
   pool: (members) => benchTurns(turnParts(members)),
   outlook: (slice, sight) => lightOutlook(lightOf(slice), sight),
-  looks: lightLooks,
-  signs: (slice, sight, seen) => lightSigns(lightOf(slice), sight, seen),
+  wrong: async () => (await import("./signs.ts")).lightWrong,
   asks: (world) => lightAsks(worldByName(world)),
   page: async () => {
     const { lightPage } = await import("./page.ts");

@@ -1,5 +1,5 @@
-import type { Say } from "../../words/say.ts";
-import type { Look, Outward, Sign } from "../craft.ts";
+import type { CraftWrong, Outward, Sign } from "../craft.ts";
+import { type LightKept, lightOf } from "./kept.ts";
 import { needOf } from "./need.ts";
 import { asymmetry_frac, type LightSlice } from "./slice.ts";
 import { turnDue } from "./turn.ts";
@@ -13,10 +13,9 @@ const HARDENING_d = 14;
 const RISE_ratio = 1.8;
 
 /** What a person can see that light can say something about. */
-export const lightLooks = (say: Say): readonly Look[] => lightingWords(say).looks();
 
 /** Long shoots, bleached leaves, a lean: too little light, too much of it at once, light from one side. */
-export function lightSigns(slice: LightSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
+function lightSigns(slice: LightSlice, sight: Outward, seen: readonly string[]): readonly Sign[] {
   const has = (key: string) => seen.includes(key);
   const signs: Sign[] = [];
   if (has("long shoots") || has("pale shoots")) signs.push(tooLittle(slice, sight));
@@ -96,3 +95,8 @@ function oneSide(slice: LightSlice, sight: Outward): Sign {
     lookAgainIn_h: 24 * 7,
   };
 }
+
+export const lightWrong: CraftWrong<LightKept> = {
+  looks: (say) => lightingWords(say).looks(),
+  signs: (slice, sight, seen) => lightSigns(lightOf(slice), sight, seen),
+};

@@ -121,7 +121,7 @@ describe("turning", () => {
 });
 
 describe("what is wrong?", () => {
-  const signs = (stage: string, seen: readonly string[], outdoors = false) => {
+  const signs = async (stage: string, seen: readonly string[], outdoors = false) => {
     const house = lightHouse();
     house.bench("sill", 1, { windowFaces_deg: 0 });
     house.bench("yard", 1, { outdoors: true, place: "bed", order_n: 1 });
@@ -132,27 +132,27 @@ describe("what is wrong?", () => {
     const [, craft] = desk.ledger.crafts;
     const [, outward] = view?.outwards ?? [];
     if (!view || !craft || !outward) throw new Error("no view");
-    return craft.signs(view.state.slices[1], outward, seen);
+    return (await craft.wrong?.())?.signs(view.state.slices[1], outward, seen) ?? [];
   };
 
-  it("long shoots on a north sill: too little light, and light before feed", () => {
-    const [first] = signs("in leaf", ["long shoots"]);
+  it("long shoots on a north sill: too little light, and light before feed", async () => {
+    const [first] = await signs("in leaf", ["long shoots"]);
     expect(first?.key).toBe("too little light");
     expect(first?.doNot.join(" ")).toContain("feed");
     expect(first?.evidence[0]).toMatch(/light of the last week [\d.]+ of 12 needed/);
   });
 
-  it("papery leaves days after a move into the open: scald, shade and harden off", () => {
-    const [fresh] = signs("in leaf", ["bleached leaves"], true);
-    const [old] = signs("in leaf", ["bleached leaves"]);
+  it("papery leaves days after a move into the open: scald, shade and harden off", async () => {
+    const [fresh] = await signs("in leaf", ["bleached leaves"], true);
+    const [old] = await signs("in leaf", ["bleached leaves"]);
     expect(fresh?.key).toBe("scald");
     expect(fresh?.weight).toBeGreaterThan((old?.weight ?? 0) * 2);
     expect(fresh?.evidence[0]).toMatch(/moved 3 days ago/);
     expect(fresh?.doNot.join(" ")).toContain("pluck");
   });
 
-  it("a lean at a window: turn it, do not straighten it", () => {
-    const [first] = signs("in leaf", ["leaning"]);
+  it("a lean at a window: turn it, do not straighten it", async () => {
+    const [first] = await signs("in leaf", ["leaning"]);
     expect(first?.key).toBe("light from one side");
     expect(first?.doNow.join(" ")).toContain("quarter");
   });

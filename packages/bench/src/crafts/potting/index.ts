@@ -19,8 +19,6 @@ export const potting = {
   offers: potOffers,
   limits: potLimits,
   outlook: potOutlook,
-  looks: () => [],
-  signs: () => [],
   page: async () => {
     const { potPageOf } = await import("./page.ts");
     return (world, ask) => potPageOf(world, ask);

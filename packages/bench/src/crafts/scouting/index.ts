@@ -5,11 +5,13 @@ import { scoutingKinds } from "./kinds.ts";
 import { CRAFT, scoutLimits } from "./limits.ts";
 import { scoutOutlook } from "./outlook.ts";
 import { scoutPool } from "./pool.ts";
-import { scoutLooks, scoutSigns } from "./signs.ts";
 import { type ScoutSlice, startSlice } from "./slice.ts";
 
+export { freeByDay } from "./by-day.ts";
+export { scoutFold } from "./fold.ts";
 export type * from "./page-shape.ts";
 export type { ClockedPest, LookedAt, Pest, Tool } from "./pests.ts";
+export type { ScoutSlice } from "./slice.ts";
 
 /** Scouting: what was looked for and found, what a plant may still carry, when it may move and be sold, treatments by their label. */
 export const scouting = {
@@ -25,7 +27,6 @@ export const scouting = {
   limits: scoutLimits,
   pool: scoutPool,
   outlook: scoutOutlook,
-  looks: scoutLooks,
-  signs: scoutSigns,
+  wrong: async () => (await import("./signs.ts")).scoutWrong,
   page: async () => (await import("./page.ts")).scoutPage,
 } as const satisfies Craft<ScoutSlice, undefined>;

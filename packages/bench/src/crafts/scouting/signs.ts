@@ -1,6 +1,5 @@
 import { bestLook, rankCauses, type SignKey, signKeys } from "@sillwood/science/pests";
-import type { Say } from "../../words/say.ts";
-import type { Look, Outward, Sign } from "../craft.ts";
+import type { CraftWrong, Outward, Sign } from "../craft.ts";
 import { allPests } from "./pests.ts";
 import type { ScoutPool } from "./pool.ts";
 import type { ScoutAct, ScoutSlice } from "./slice.ts";
@@ -17,12 +16,10 @@ const SHOWN_n = 4;
 const RECORD = { found: 6, onBench: 3, warmDry: 1.5, cold: 6 } as const;
 const RECENT_d = 35;
 
-export const scoutLooks = (say: Say): readonly Look[] => scoutingWords(say).looks();
-
 const isSign = (key: string): key is SignKey => (signKeys as readonly string[]).includes(key);
 
 /** Pests, diseases and disorders that fit what is seen and the plant's record: a ranking, with the one look that parts the first two. */
-export function scoutSigns(slice: ScoutSlice, sight: Outward, keys: readonly string[]): readonly Sign[] {
+function scoutSigns(slice: ScoutSlice, sight: Outward, keys: readonly string[]): readonly Sign[] {
   const seen = keys.filter(isSign);
   const absent = keys.flatMap((key) =>
     key.startsWith("no ") && isSign(key.slice(3)) ? [key.slice(3) as SignKey] : [],
@@ -111,3 +108,8 @@ function learnedOf(acts: readonly ScoutAct[]) {
   }
   return learned;
 }
+
+export const scoutWrong: CraftWrong<ScoutSlice> = {
+  looks: (say) => scoutingWords(say).looks(),
+  signs: scoutSigns,
+};

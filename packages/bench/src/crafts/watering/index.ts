@@ -8,7 +8,6 @@ import { CRAFT, waterLimits } from "./limits.ts";
 import { waterOffers } from "./offers.ts";
 import { waterOutlook } from "./outlook.ts";
 import { poolOf } from "./pool.ts";
-import { waterLooks, waterSigns } from "./signs.ts";
 import { startSlice, type WaterSlice } from "./slice.ts";
 
 /** Watering: when, how much and why, for each pot. */
@@ -24,8 +23,7 @@ export const watering = {
   limits: waterLimits,
   pool: poolOf,
   outlook: waterOutlook,
-  looks: waterLooks,
-  signs: waterSigns,
+  wrong: async () => (await import("./signs.ts")).waterWrong,
   away: async () => (await import("./away.ts")).waterAway,
   came: waterCame,
 } as const satisfies Craft<WaterSlice, WaterRates>;

@@ -1,13 +1,11 @@
 import { CAPACITY, chancePast, DEPLETION, meanOf } from "@sillwood/science/water";
-import type { Say } from "../../words/say.ts";
-import type { Look, Outward, Sign } from "../craft.ts";
+import type { CraftWrong, Outward, Sign } from "../craft.ts";
 import { amountFor } from "./amount.ts";
 import { carriedTo } from "./now.ts";
 import type { WaterSlice } from "./slice.ts";
 import { wateringWords } from "./words.ts";
 
 /** What a person can see that watering can say something about. */
-export const waterLooks = (say: Say): readonly Look[] => wateringWords(say).looks();
 
 const DRY_FROM_frac = 0.75;
 const WET_UP_TO_frac = 0.4;
@@ -110,3 +108,8 @@ function handsSay(seen: readonly string[]): number {
   const wet = seen.filter((key) => key === "heavy pot" || key === "wet medium").length;
   return dry - wet;
 }
+
+export const waterWrong: CraftWrong<WaterSlice> = {
+  looks: (say) => wateringWords(say).looks(),
+  signs: waterSigns,
+};

@@ -108,11 +108,11 @@ async function awaySeen(
   }
 }
 
-function wrongSeen(desk: Desk, { plant, seen }: PageQuestions["wrong"]["args"]): WrongSeen {
+async function wrongSeen(desk: Desk, { plant, seen }: PageQuestions["wrong"]["args"]): Promise<WrongSeen> {
   return {
-    looks: looksPage(desk),
+    looks: await looksPage(desk),
     number: plant ? desk.numberOf(plant) : "",
-    signs: plant ? wrongDesk(desk, plant, seen) : [],
+    signs: plant ? await wrongDesk(desk, plant, seen) : [],
   };
 }
 
