@@ -42,9 +42,9 @@ export const settings: Words["settings"] = {
   takeAll: "Alles mitnehmen",
   takeAllSaid: "jeder Eintrag als lesbarer Text; eine andere Abschrift hereinholen",
   people: "Leute",
-  peopleSaid: "wer dieses Gerät in der Hand hat",
+  peopleSaid: "wer schreibt, und auf welchen Telefonen",
   peopleLead:
-    "Drücke, wer dieses Gerät von nun an hält. Namen stehen auf Karten auf dem Gerät und kommen nie ins Buch.",
+    "Drücke, wer dieses Gerät von nun an hält. Namen stehen auf Karten außerhalb des Buchs.",
   roles: { grower: "die Gärtnerin", helper: "eine Hilfe", viewer: "ein Gast" },
   newHelper: "Jetzt hält es eine Hilfe",
   cautions: "Vorsicht, Quellen, Lizenz",

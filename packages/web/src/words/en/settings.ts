@@ -41,9 +41,9 @@ export const settings = {
   takeAll: "Take it all",
   takeAllSaid: "every entry as plain text; bring another copy in",
   people: "People",
-  peopleSaid: "who holds this device",
+  peopleSaid: "who writes, and on which phones",
   peopleLead:
-    "Press who holds this device from now on. Names stand on cards on the device and never enter the book.",
+    "Press who holds this device from now on. Names stand on cards outside the book.",
   roles: { grower: "the grower", helper: "a helper", viewer: "a viewer" },
   newHelper: "A helper holds it now",
   cautions: "Cautions, sources, licence",
