@@ -2,14 +2,16 @@ import { expect, test } from "vitest";
 import { de as german } from "./de/index.ts";
 import { light as germanLight } from "./de/light.ts";
 import { people as germanPeople } from "./de/people.ts";
+import { potting as germanPotting } from "./de/potting.ts";
 import { en as english } from "./en/index.ts";
 import { light as englishLight } from "./en/light.ts";
 import { people as englishPeople } from "./en/people.ts";
+import { potting as englishPotting } from "./en/potting.ts";
 import { stretch, stretchTexts, stretchWords } from "./stretch.ts";
 
 /** The catalogues with the words that come later, with the pages of a craft. */
-const en = { ...english, light: englishLight, people: englishPeople };
-const de = { ...german, light: germanLight, people: germanPeople };
+const en = { ...english, light: englishLight, potting: englishPotting, people: englishPeople };
+const de = { ...german, light: germanLight, potting: germanPotting, people: germanPeople };
 
 /** Every text of a catalogue with its path; functions are called with small arguments. */
 function texts(words: object, path = ""): [string, unknown][] {

@@ -37,7 +37,7 @@ export function dayPage(world: World<PotSlice>, words: PageWords): DayPage {
     .filter(({ slice }) => !isOpen(slice.day, now_ms))
     .map((member) => ({ member, due: repotDue(member.slice, member.sight) }))
     .sort((a, b) => a.due.due_ms - b.due.due_ms);
-  const soon = dues.filter(({ due }) => due.due_ms - now_ms < SOON_d * DAY_ms).slice(0, MOST_DUE_n);
+  const soon = dues.filter(({ due }) => due.due_ms - now_ms < SOON_d * DAY_ms);
   const saidOf = (age_d: number) => words.dueSaid(Math.round(age_d / 30.4));
   const next = dues[0];
   const prepared = on.map(({ slice }) => slice.day?.prepared).filter((each) => each !== undefined);
@@ -58,7 +58,7 @@ export function dayPage(world: World<PotSlice>, words: PageWords): DayPage {
             ),
     rail,
     ...(last ? { warmth: warmth(last, world, words) } : {}),
-    due: soon.map(({ member, due }) => ({
+    due: dues.slice(0, MOST_DUE_n).map(({ member, due }) => ({
       plant: member.plant.id,
       number: world.numberOf(member.plant.id),
       said: saidOf(due.age_d),
@@ -145,6 +145,8 @@ function railOf(
     clocks,
     how: next ? how[next] : [],
     drafts: next ? drafts[next] : [],
+    ...(next === "cut" ? { leftOut: { step: "wash" as const, drafts: drafts.wash } } : {}),
+    ...(next === "wash" ? { leftOut: { step: "pot" as const, drafts: drafts.pot } } : {}),
     asksWeight: next === "drain",
   };
 }

@@ -88,6 +88,7 @@ export function mixPage(world: World<PotSlice>, ask: MixAsk, words: PageWords): 
   const noMix = best && !isGood ? noMixSaid(best, aim, words, own.part, say) : undefined;
   return {
     what: "mix",
+    ...(member ? { number: world.numberOf(member.plant.id) } : {}),
     said:
       !mix || !best
         ? words.chooseBags

@@ -53,6 +53,8 @@ export interface Mix {
 
 export interface MixPage {
   readonly what: "mix";
+  /** "127", where a plant was asked about. */
+  readonly number?: string;
   readonly said: string;
   readonly parts: readonly {
     readonly part: MediumName;
@@ -97,6 +99,8 @@ export interface OnTheRail {
   readonly how: readonly string[];
   /** What the key writes; empty where a weight is asked first. */
   readonly drafts: readonly Draft[];
+  /** Where this step may be left out: what the key for the one after it writes. */
+  readonly leftOut?: { readonly step: StepName; readonly drafts: readonly Draft[] };
   readonly asksWeight: boolean;
 }
 
@@ -110,7 +114,7 @@ export interface DayPage {
     readonly said: string;
     readonly until_ms?: number;
   };
-  /** Plants due or soon due, to begin with. */
+  /** Plants in order of when they are due, to begin with. */
   readonly due: readonly { readonly plant: PlantId; readonly number: string; readonly said: string }[];
   /** What is held now on plants that came off the rail, with dates. */
   readonly held: readonly { readonly number: string; readonly said: string }[];
