@@ -216,19 +216,6 @@ describe("pours", () => {
     expect(meanOf(state, DEPLETION)).toBeGreaterThan(0);
   });
 
-  it("that ran out pour after pour does not shrink the store of a pot that is believed empty each time", () => {
-    const noise = { ...QUIET, day_frac: 0.3, capacity_frac: 0.002 };
-    let state = pot({ mean: 20, sd: 20 }, { capacity: { mean: 135, sd: 55 }, leaf: { mean: 0, sd: 0.5 } });
-    for (let cycle = 0; cycle < 12; cycle++) {
-      for (let day = 0; day < 5; day++) {
-        state = predictPot(state, { dt_d: 1, leaf_g: 60, surface_g: 5, rain_g: 0 }, noise).state;
-      }
-      state = withPour(state, { volume_mL: 160, drained: "yes" }).state;
-    }
-    // Heard only as a bound, the same jug leaves 69 g of it.
-    expect(meanOf(state, CAPACITY)).toBeGreaterThan(85);
-  });
-
   it("ran out after little: no more than that was missing", () => {
     const wet = withPour(pot({ mean: 150, sd: 40 }), { volume_mL: 40, drained: "yes", leachate_mL: 20 });
     const demand = predictPot(pot({ mean: 100, sd: 5 }), DAY, QUIET).state;
