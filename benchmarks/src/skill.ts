@@ -5,6 +5,8 @@ import { ablationRows } from "./skill/ablations.ts";
 import { baselines, dress } from "./skill/baselines.ts";
 import { forecastRun, type Scored } from "./skill/forecasts.ts";
 import { lightOfRun, lightRows } from "./skill/light-score.ts";
+import { pestRows } from "./skill/pest-rows.ts";
+import { plantDays } from "./skill/pest-score.ts";
 import { crpsDifference, type Score, scoreOf } from "./skill/score.ts";
 
 /** Pots and days of the table; seeds A dress the baselines, all is scored on B (on C with `--held-back`). */
@@ -12,6 +14,9 @@ const FULL = { pots: 200, days: 120 } as const;
 
 /** Ablations are read off the first of the scored runs: one grower in three. */
 const ABLATION_RUNS_n = 7;
+
+/** Runs, plants and days on which clearance is scored. */
+const PESTS = { seeds_n: 30, plants_n: 80, days_n: 70 } as const;
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
@@ -156,6 +161,8 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
       `people who water ${keeper}`,
       test.filter((one) => one.keeper === keeper),
     );
+  const pestSeeds = Array.from({ length: PESTS.seeds_n }, (_, i) => (seeds[0] ?? 0) * 1000 + i);
+  rows.push(...pestRows(plantDays(pestSeeds, PESTS.plants_n, PESTS.days_n)));
   rows.push(...lightRows(runs.flatMap(lightOfRun)), ...ablationRows(runs.slice(0, ABLATION_RUNS_n)));
   return { rows, cases_n: test.length, test };
 }
