@@ -1,11 +1,24 @@
-import { CAPACITY, DEPLETION, meanOf, type Pour, sdOf, withLook, withPour } from "@sillwood/science/water";
+import {
+  CAPACITY,
+  DEPLETION,
+  LEAF,
+  meanOf,
+  type PotState,
+  type Pour,
+  sdOf,
+  shifted,
+  withLook,
+  withMoreDoubt,
+  withPour,
+} from "@sillwood/science/water";
+import type { PersonId } from "../../book/entry.ts";
 import { rimArea_m2, USUAL_POT } from "../../plants/pot.ts";
 import type { Happening, Sight } from "../craft.ts";
 import { booked, changed } from "./changed.ts";
 import { cyclesAfterPour } from "./cycles.ts";
 import { isHabit } from "./habit.ts";
 import { lookerOf, POURED_WITHOUT_LOOK } from "./look-meanings.ts";
-import { believing, lastFew, type WaterSlice } from "./slice.ts";
+import { believing, lastFew, leafFactorSd, type PastPour, type WaterSlice } from "./slice.ts";
 
 const POURS_n = 8;
 const PROBLEMS_n = 8;
@@ -44,10 +57,11 @@ export function withWatering(
     demand_g: previous ? asked.demandSincePour_g : 0,
   };
   const date = sight.dateOf(happening.at_ms);
+  const pours = lastFew(asked.pours, pour, POURS_n);
   const wetted = water.drained === "yes" || sdOf(poured.state, DEPLETION) < 0.06 * capacity_g;
   return changed(asked, {
     at_ms: Math.max(asked.at_ms, happening.at_ms),
-    state: poured.state,
+    state: isHabitNew(asked, pours, happening.by) ? withThirstUnlearned(poured.state, sight) : poured.state,
     surfaceLost_mm: wetted
       ? 0
       : Math.max(0, asked.surfaceLost_mm - poured.kept_g / (1000 * rimArea_m2(sight.plant.pot ?? USUAL_POT))),
@@ -57,7 +71,7 @@ export function withWatering(
       putRight_g: ledger.putRight_g + (change_g + poured.kept_g),
     }),
     seen: wetted ? { at_ms: happening.at_ms, used_g: ledger.used_g } : asked.seen,
-    pours: lastFew(asked.pours, pour, POURS_n),
+    pours,
     demandSincePour_g: 0,
     cycles: cyclesAfterPour(slice, happening.at_ms, sight),
     visitsSincePour_n: 0,
@@ -77,6 +91,19 @@ export function withWatering(
           )
         : asked.problems,
   });
+}
+
+/** A pour by which it shows that somebody waters by the calendar; where nobody weighs, all that was learned of thirst came from pours. */
+const isHabitNew = (before: WaterSlice, pours: readonly PastPour[], by: PersonId): boolean =>
+  !before.weights.some(({ used }) => used) && isHabit(pours, by) && !isHabit(before.pours, by);
+
+/**
+ * The pours before were taken for looks at a dry pot, and a pot that is watered early seems thirsty. They were none: how thirsty the plant is
+ * goes back to the model.
+ */
+function withThirstUnlearned(state: PotState, sight: Sight): PotState {
+  const prior_sd = leafFactorSd(sight);
+  return withMoreDoubt(shifted(state, LEAF, -meanOf(state, LEAF)), LEAF, prior_sd, prior_sd);
 }
 
 /** What of a pour can be used, whatever was written. */

@@ -1,9 +1,20 @@
-import { DEPLETION, meanOf } from "@sillwood/science/water";
+import { DEPLETION, LEAF, meanOf, sdOf } from "@sillwood/science/water";
 import { describe, expect, it } from "vitest";
 import type { Happening } from "../craft.ts";
 import { isHabit } from "./habit.ts";
 import type { PastPour } from "./slice.ts";
-import { DAY_ms, GROWER, HELPER, HOUR_ms, looked, other, potKit, poured, START_ms } from "./test-kit.ts";
+import {
+  DAY_ms,
+  GROWER,
+  HELPER,
+  HOUR_ms,
+  looked,
+  other,
+  potKit,
+  poured,
+  START_ms,
+  weighed,
+} from "./test-kit.ts";
 
 const kit = potKit();
 const morning = (day: number) => START_ms + day * DAY_ms + 8 * HOUR_ms;
@@ -116,6 +127,22 @@ describe("habit", () => {
     expect(look(true)).toBeCloseTo(cut, 9);
     expect(look(false)).toBeLessThan(cut);
     expect(look(true, HELPER)).not.toBeCloseTo(cut, 1);
+  });
+  it("once it shows, what earlier pours taught of thirst goes; what weights taught stays", () => {
+    // Every third day a pot that lasts a week seems thirsty to who takes that for thirst.
+    const every3rd = (pours_n: number) =>
+      Array.from({ length: pours_n }, (_, i) => poured(morning(3 * i), { volume_mL: 220, drained: "yes" }));
+    const leaf = (happenings: readonly Happening[], pours_n: number) => {
+      const { state } = kit.live(kit.start(), happenings, morning(3 * (pours_n - 1)));
+      return { mean: meanOf(state, LEAF), sd: sdOf(state, LEAF) };
+    };
+    const [before, after] = [leaf(every3rd(4), 4), leaf(every3rd(5), 5)];
+    expect(before.mean).toBeGreaterThan(0.02);
+    expect(after.mean).toBe(0);
+    expect(after.sd).toBeGreaterThan(before.sd);
+    const weight = weighed(morning(5), { weight_g: 520, state: "as found" });
+    const scaled = [...every3rd(2), weight, ...every3rd(5).slice(2)];
+    expect(leaf(scaled, 5).mean).not.toBe(0);
   });
   it("takes four intervals of the same person", () => {
     expect(isHabit(pours([7, 7, 7], [200, 200, 200]), GROWER)).toBe(false);
