@@ -5,6 +5,11 @@ import type { TrimSlice } from "./slice.ts";
 
 const AHEAD_d = 14;
 const WEEKS_n = 8;
+/** A unit above the first fork holds two leaves and a flower. Elitzur 2009, wild type */
+const UNIT_LEAVES_n = 2;
+/** Below this daily light growth slows in proportion, to a third at most. @source our assumption */
+const FULL_PACE_mol_m2_d = 12;
+const LEAST_PACE_frac = 1 / 3;
 
 /** Light at the plant's place as it falls on the traced plant, and the warmth in which it will grow. */
 export interface Around {
@@ -24,6 +29,7 @@ export function aroundOf(slice: TrimSlice, frontFaces_deg: number | undefined, s
   });
   const air_C = meanAir_C(sight);
   const species = sight.species ?? "unknown";
+  const lightPace_frac = Math.max(LEAST_PACE_frac, Math.min(1, day.dli_mol_m2_d / FULL_PACE_mol_m2_d));
   const clockOf = (fruiting: boolean) => {
     const { plastochron_Cd, ...clock } = nodeClock({
       species: species === "chinense" ? "chinense" : "annuum",
@@ -31,7 +37,11 @@ export function aroundOf(slice: TrimSlice, frontFaces_deg: number | undefined, s
     });
     // Past its optimum warmth no longer hurries: the clock is asked at the warmth that counts.
     const pace = thermalRate_Cd_per_d({ air_C, ...clock });
-    return { clock: { base_C: clock.base_C, plastochron_Cd }, effective_C: clock.base_C + pace };
+    const nodes_Cd = plastochron_Cd * (fruiting ? UNIT_LEAVES_n : 1);
+    return {
+      clock: { base_C: clock.base_C, plastochron_Cd: Math.min(1000, nodes_Cd / lightPace_frac) },
+      effective_C: clock.base_C + pace,
+    };
   };
   const leafy = clockOf(false);
   const flowering = clockOf(true);
