@@ -2,6 +2,7 @@ import react from "@vitejs/plugin-react";
 import { defaultClientConditions, defineConfig } from "vite";
 import { VitePWA } from "vite-plugin-pwa";
 import { germanOnDemand } from "./german-on-demand.ts";
+import { lighterReact } from "./lighter-react.ts";
 
 // The house's packages are read from source, as everywhere; see STYLE 2.
 const resolve = { conditions: ["source", ...defaultClientConditions] };
@@ -13,6 +14,7 @@ export default defineConfig({
   build: { target: "es2022", sourcemap: true, assetsInlineLimit: 0 },
   plugins: [
     react(),
+    lighterReact(),
     VitePWA({
       // Never by itself: a reload under wet hands loses the place on the round.
       registerType: "prompt",

@@ -5,7 +5,11 @@
 const loads: (() => Promise<void>)[] = [];
 let coming: Promise<unknown> | undefined;
 
-/** Called by what stands for a module of sentences until it is here. */
+/**
+ * Called by what stands for a module of sentences until it is here: code that a build writes.
+ *
+ * @public
+ */
 export const later = (load: () => Promise<void>): void => {
   loads.push(load);
 };
