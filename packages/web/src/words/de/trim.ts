@@ -55,7 +55,7 @@ export const trim: typeof english = {
   trace: {
     title: (number) => `Nachzeichnen ${number}`,
     frontPhoto: "Foto von vorn",
-    sidePhoto: "Foto nach einer Vierteldrehung",
+    sidePhoto: "Foto nach einer Vierteldrehung, rechts nach hinten",
     card: "Tippe das untere, dann das obere Ende der Karte neben dem Stamm an.",
     base: "Tippe den Fuß des Stamms am Rand an.",
     baseSide: "Jetzt den Fuß im Foto von der Seite.",

@@ -54,8 +54,8 @@ export const trim = {
   trace: {
     title: (number: string) => `Trace ${number}`,
     frontPhoto: "Photo from the front",
-    sidePhoto: "Photo after a quarter turn",
-    card: "Tap the lower, then the upper end of the card beside the trunk.",
+    sidePhoto: "Photo after a quarter turn, its right turned away",
+    card: "Tap the lower, then the upper end of the card stood beside the trunk.",
     base: "Tap the base of the trunk at the rim.",
     baseSide: "Now the base in the photo from the side.",
     joint: "Tap the next joint, or a traced joint to go on from there.",

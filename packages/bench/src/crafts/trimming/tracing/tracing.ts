@@ -57,7 +57,10 @@ export type Phase =
   | "joint"
   | "joint in side";
 
-export const START: Tracing = { card: [], card_mm: 40, trunk_mm: 8, joints: [], leaves_n: 1 };
+/** A bank card stood on its short side: everybody has one. ISO/IEC 7810, format ID-1 */
+const BANK_CARD_mm = 85.6;
+
+export const START: Tracing = { card: [], card_mm: BANK_CARD_mm, trunk_mm: 8, joints: [], leaves_n: 1 };
 
 /** The lens of most phones, as of a 35-mm film. @source our assumption */
 const EQUIVALENT_mm = 26;
@@ -65,7 +68,7 @@ const FILM_mm = 36;
 /** A finger's tap is off by so much. @source shape-trim sheet section 9 */
 const CLICK_px = 3;
 /** A tap this near to a traced joint means that joint, as share of the photo's longer side. */
-const SNAP_frac = 0.018;
+const SNAP_frac = 0.009;
 const CROWN_frac = 0.35;
 const LEAST_n = 3;
 
@@ -120,7 +123,10 @@ export function matchOf(tracing: Tracing, front: Tap, side: Tap, sign: 1 | -1 = 
   };
 }
 
-/** Which way the pot was turned: the way that leaves the smaller differences of height. */
+/** The pot is asked to be turned so that its right goes away; photos level with the crown can't tell against that. */
+const OTHER_WAY_ratio = 0.5;
+
+/** Which way the pot was turned: as asked, unless the differences of height speak clearly for the other way. */
 export function turnSign(tracing: Tracing): 1 | -1 {
   const sum = (sign: 1 | -1) =>
     tracing.joints.reduce(
@@ -129,7 +135,7 @@ export function turnSign(tracing: Tracing): 1 | -1 {
         Math.abs(placeOfMatch({ ...matchOf(tracing, front, side, sign), ...camera(tracing) }).residual_mm),
       0,
     );
-  return sum(1) <= sum(-1) ? 1 : -1;
+  return sum(-1) < OTHER_WAY_ratio * sum(1) ? -1 : 1;
 }
 
 /** The line in the side photo on which the pending joint must lie, as points. */
