@@ -3,8 +3,7 @@ import { writer } from "../../bench/test/entry-maker.ts";
 import { type Pairings, pairings } from "../src/access/index.ts";
 import { makeApp } from "./make-app.ts";
 
-export const HOME = "https://bench.local:7374";
-export const GROWER_ID = "0193a5c8-7b1e-7abc-8def-0000000000a1";
+const HOME = "https://bench.local:7374";
 
 /** A house with two doors on one book: this machine's own, and one for paired devices. */
 export function twoDoors(more: { readonly codes?: Pairings; readonly now_ms?: () => number } = {}) {

@@ -10,9 +10,10 @@ import {
   correctedTime,
   type DeviceClock,
 } from "../book/order.ts";
+import { type EntryRef, redactionOf, refKey } from "../book/redact.ts";
 
 /** Why an entry that is in the book does not act. */
-export type Idle = "withdrawn" | "newer" | "request" | "broken";
+export type Idle = "withdrawn" | "newer" | "request" | "broken" | "redacted";
 
 /** A first entry with what was said about it since, and how it stands now. */
 export interface Record {
@@ -50,6 +51,10 @@ export function recordBook(kinds: KindRegistry): RecordBook {
   const twins = new Set<EntryId>();
   const records = new Map<EntryId, Record>();
   const idle = new Map<EntryId, Record>();
+  /** Entries whose body a redaction dropped. A book that is read anew does not hold them; one that is open must not either. */
+  const gone = new Set<string>();
+  /** What stands in their place for whoever laid them somewhere; no list of records holds it. */
+  const dropped = new Map<EntryId, Record>();
   let timeOf: CorrectedTime = correctedTime([]);
 
   /** Of two contents under one id the smaller hash counts, on every replica alike. */
@@ -61,12 +66,42 @@ export function recordBook(kinds: KindRegistry): RecordBook {
     return b < a ? next : undefined;
   }
 
+  const isGone = (entry: Entry) =>
+    gone.size > 0 && gone.has(refKey({ id: entry.id, hash: entryHash(entry) }));
+
   function settle(first: Entry): void {
     const { id } = first;
+    if (isGone(first)) {
+      const bare = { ...first, data: {} };
+      const record: Record = { first: bare, standing: standing(bare, []), kind: undefined, idle: "redacted" };
+      records.delete(id);
+      idle.delete(id);
+      dropped.set(id, record);
+      return;
+    }
     const record = recordOf(first, (corrections.size > 0 && corrections.get(id)) || [], kinds, timeOf);
     records.set(id, record);
     if (!record.acting) idle.set(id, record);
     else if (idle.size > 0) idle.delete(id);
+  }
+
+  /** A correction that was made unreadable no longer says anything of the entries that it named. */
+  function dropCorrection(
+    target: EntryRef,
+    mark: (id: EntryId, earlier: Record | undefined) => void,
+    corrected: Set<EntryId>,
+  ): void {
+    const said = correctionIds.get(target.id);
+    if (!said || entryHash(said) !== target.hash) return;
+    correctionIds.delete(target.id);
+    for (const id of said.corrects ?? []) {
+      corrections.set(
+        id,
+        (corrections.get(id) ?? []).filter((other) => other.id !== target.id),
+      );
+      mark(id, records.get(id));
+      corrected.add(id);
+    }
   }
 
   return {
@@ -79,7 +114,15 @@ export function recordBook(kinds: KindRegistry): RecordBook {
         if (earlier === undefined || !changed.has(id)) changed.set(id, earlier);
       };
       for (const entry of entries) {
+        const target = redactionOf(entry);
+        if (target) {
+          gone.add(refKey(target));
+          mark(target.id, records.get(target.id));
+          if (records.has(target.id)) corrected.add(target.id);
+          dropCorrection(target, mark, corrected);
+        }
         if (entry.kind === CORRECTED) {
+          if (isGone(entry)) continue;
           const kept = chosen(correctionIds.get(entry.id), entry);
           if (!kept) continue;
           correctionIds.set(entry.id, kept);
@@ -122,7 +165,7 @@ export function recordBook(kinds: KindRegistry): RecordBook {
       }
       return changed;
     },
-    get: (id) => records.get(id),
+    get: (id) => records.get(id) ?? dropped.get(id),
     all: () => records.values(),
     idle: () => [...idle.values()],
     get size() {

@@ -19,8 +19,8 @@ export const whoOf = (c: Context): Who | undefined => c.get("who" as never) as W
 export const setWho = (c: Context, who: Who): void => c.set("who" as never, who as never);
 
 /** Refusals that a device understands by their number: pair again, and closed by the grower. */
-export const UNPAIRED = 401;
-export const CLOSED = 423;
+const UNPAIRED = 401;
+const CLOSED = 423;
 
 /** @throws HttpProblem 401 for nobody, 423 for a device that was shut out */
 export function reader(c: Context): Who {

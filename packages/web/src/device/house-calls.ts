@@ -42,7 +42,7 @@ export interface HouseCalls {
 }
 
 /** The server answered with a refusal. */
-export class CallRefused extends Error {
+class CallRefused extends Error {
   override readonly name = "CallRefused";
   readonly status: number;
   constructor(status: number, message: string) {
