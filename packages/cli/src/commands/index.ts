@@ -6,9 +6,11 @@ import { cut } from "./cut.ts";
 import { enter } from "./enter.ts";
 import { fruit } from "./fruit.ts";
 import { light } from "./light.ts";
+import { mix } from "./mix.ts";
 import { open } from "./open.ts";
 import { read } from "./read.ts";
 import { reckon } from "./reckon.ts";
+import { repot } from "./repot.ts";
 import { round } from "./round.ts";
 import { scout } from "./scout.ts";
 import { show } from "./show.ts";
@@ -20,6 +22,8 @@ export const commands: readonly Command[] = [
   show,
   light,
   fruit,
+  mix,
+  repot,
   cut,
   scout,
   clear,
