@@ -5,8 +5,9 @@ import { createLedger } from "@sillwood/bench/house";
 import { assumedSite, deskAt, firstAnswer, wrongDesk } from "@sillwood/bench/pages";
 import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
-import { coldMedium, repotting } from "./trade-potting.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
+import { keptOnStem, pickedStage, setIndoors } from "./trade-fruit.ts";
+import { coldMedium, repotting } from "./trade-potting.ts";
 
 /**
  * Habits of the trade, held against what a person would be told: the whole engine is asked, not a formula.
@@ -87,10 +88,21 @@ export const binding: Binding = {
     if ("months_since_potting" in row.inputs) return repotting();
     if ("indoor_C" in row.inputs) return coldMedium(row);
     if ("bud_below_cut_breaks" in row.expect) return budBelowCutBreaks();
+    if ("buds_on_stem" in row.inputs) return keptOnStem(row);
+    if ("set_share_below_1" in row.expect) return setIndoors();
+    if ("hot_types" in row.expect) return pickedStage();
     return {};
   },
   waits: (row) => {
-    const built = ["pot_top_cm", "days_wilted", "r_depletion", "months_since_potting", "indoor_C"].some((key) => key in row.inputs);
+    if (["set_share_below_1", "hot_types"].some((key) => key in row.expect) || "buds_on_stem" in row.inputs)
+      return undefined;
+    const built = [
+      "pot_top_cm",
+      "days_wilted",
+      "r_depletion",
+      "months_since_potting",
+      "indoor_C",
+    ].some((key) => key in row.inputs);
     return built || "bud_below_cut_breaks" in row.expect
       ? undefined
       : "concerns a craft that is not built yet";

@@ -5,6 +5,7 @@ export const desk: Words["desk"] = {
   crafts: "Handwerke und Seiten",
   craftNames: {
     watering: "Gießen",
+    feeding: "Düngen",
     lighting: "Licht",
     growth: "Wachstum",
     fruiting: "Früchte",

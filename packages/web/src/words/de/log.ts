@@ -49,7 +49,7 @@ export const log: Words["log"] = {
   me: "ich",
   filters: "Zeigen",
   number: "Nummer",
-  crafts: { watering: "Wasser", growth: "Wachstum", scouting: "Schädlinge" },
+  crafts: { watering: "Wasser", feeding: "Dünger", growth: "Wachstum", scouting: "Schädlinge" },
   findADay: "Tag suchen",
   day: "Tag",
   everyDay: "alle Tage",

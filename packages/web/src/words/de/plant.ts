@@ -45,6 +45,7 @@ export const plant: (typeof en)["plant"] = {
   media: { spongy: "dunkel, schwammig", bark: "grobe Rinde", gritty: "körnig" },
   crafts: {
     watering: "Wasser",
+    feeding: "Dünger",
     lighting: "Licht",
     growth: "Wachstum",
     fruiting: "Frucht",

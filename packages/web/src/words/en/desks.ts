@@ -4,6 +4,7 @@ export const desk = {
   crafts: "Crafts and desks",
   craftNames: {
     watering: "Watering",
+    feeding: "Feeding",
     lighting: "Lighting",
     growth: "Growth",
     fruiting: "Fruiting",

@@ -52,7 +52,9 @@ export const log = {
   me: "me",
   filters: "Show",
   number: "number",
-  crafts: { watering: "water", growth: "growth", scouting: "pests" } as Readonly<Record<string, string>>,
+  crafts: { watering: "water", feeding: "feed", growth: "growth", scouting: "pests" } as Readonly<
+    Record<string, string>
+  >,
   findADay: "Find a day",
   day: "Day",
   everyDay: "every day",

@@ -45,6 +45,7 @@ export const plant = {
   media: { spongy: "dark, spongy", bark: "chunky bark", gritty: "gritty" },
   crafts: {
     watering: "water",
+    feeding: "feed",
     lighting: "light",
     growth: "growth",
     fruiting: "fruit",
