@@ -30,8 +30,6 @@ export interface PottingDay {
   readonly place_ms?: number;
 }
 
-export type { Filled, Tested };
-
 /** How the craft sees the pot of a plant now: water and salts hang on these. */
 export interface PotSeen {
   readonly available_g: number;
@@ -62,6 +60,27 @@ function sizeOf(pot: Pot): string {
 
 /** What a pot holds, remembered by its measures and by what fills it: readings ask for it again and again. */
 export function potSeen(plant: PlantFacts, fill: Fill, sight: Pick<Sight, "assumed">): PotSeen {
+  const { pot, medium } = plant;
+  const { assumed } = sight;
+  if (last && last.pot === pot && last.medium === medium && last.fill === fill && last.assumed === assumed)
+    return last.seen;
+  const seen = remembered(plant, fill, sight);
+  last = { pot, medium, fill, assumed, seen };
+  return seen;
+}
+
+/** The last question: a run asks of one pot at every midnight and entry. */
+let last:
+  | {
+      readonly pot: Pot | undefined;
+      readonly medium: PlantFacts["medium"];
+      readonly fill: Fill;
+      readonly assumed: Sight["assumed"];
+      readonly seen: PotSeen;
+    }
+  | undefined;
+
+function remembered(plant: PlantFacts, fill: Fill, sight: Pick<Sight, "assumed">): PotSeen {
   const wetted_frac = sight.assumed("wetted_frac");
   const unavailable_frac = sight.assumed("unavailable_frac");
   const key = `${plant.pot ? sizeOf(plant.pot) : ""}/${plant.medium}/${wetted_frac}/${unavailable_frac}`;
