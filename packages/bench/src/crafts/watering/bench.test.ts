@@ -97,7 +97,7 @@ describe("away", () => {
   const away = (days: number) => waterAway(pots, { from_ms: morning(4), to_ms: morning(4 + days) });
 
   it("a night away harms nobody, three weeks harm everybody", () => {
-    expect(away(1).plants.every(({ suffers_frac }) => suffers_frac < 0.2)).toBe(true);
+    expect(away(1).plants.every(({ suffers_frac }) => suffers_frac < 0.15)).toBe(true);
     expect(away(21).plants.every(({ suffers_frac }) => suffers_frac > 0.8)).toBe(true);
   });
 
