@@ -52,6 +52,8 @@ export async function everyScreen(house: House): Promise<readonly Screen[]> {
     { name: "light-timer", path: "/craft/light/lamp-shelf-a/draw/timer" },
     { name: "light-stands", path: "/craft/light/cold-room/draw/stands/cold-room-3" },
     { name: "light-print", path: "/craft/light/cold-room/print" },
+    { name: "potting-day", path: "/craft/potting" },
+    { name: "mix-medium", path: "/craft/potting/mix" },
     { name: "desk", path: "/desk" },
     { name: "wrong-which", path: "/wrong", noMainKey: true },
     { name: "wrong", path: `/wrong/${drowned}` },

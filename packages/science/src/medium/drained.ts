@@ -16,7 +16,7 @@ const PANELS_n = 200;
  *
  * @source our assumption; a part of the functions beside it
  */
-export function integrated(f: (z: number) => number, from: number, to: number): number {
+function integrated(f: (z: number) => number, from: number, to: number): number {
   const span = to - from;
   if (span <= 0) return 0;
   let sum = 0;
@@ -34,9 +34,7 @@ export function integrated(f: (z: number) => number, from: number, to: number): 
  *
  * @source our assumption; a part of the functions beside it
  */
-export function drainedWater_mL(
-  pot: PotShape & RetentionCurve & { readonly fill_cm: number } & Underneath,
-): number {
+function drainedWater_mL(pot: PotShape & RetentionCurve & { readonly fill_cm: number } & Underneath): number {
   const standing = Math.min(pot.standing_cm ?? 0, pot.fill_cm);
   const pull = pot.baseSuction_cm ?? 0;
   const below = volumeBetween(pot, 0, standing) * waterOf(pot, pull);

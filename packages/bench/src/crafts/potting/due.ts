@@ -51,7 +51,7 @@ export interface SaltsDue {
 }
 
 /** Conductivity of the water from the tap, as assumed. */
-export const tapSalt_mS_cm = (sight: Pick<Sight, "assumed">): number =>
+const tapSalt_mS_cm = (sight: Pick<Sight, "assumed">): number =>
   strength_mS_cm(
     massesOf({
       Ca: sight.assumed("tapCa_mg_L"),

@@ -66,7 +66,7 @@ function sourceWater_mg_L({ assumed }: Sight): Masses {
   return water;
 }
 
-export const uptakeOf = (sight: Pick<Sight, "assumed">) => ({
+const uptakeOf = (sight: Pick<Sight, "assumed">) => ({
   massFlow_frac: sight.assumed("massFlow_frac"),
   massFlowSlow_frac: sight.assumed("massFlowSlow_frac"),
 });

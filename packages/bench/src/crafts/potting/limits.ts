@@ -23,7 +23,7 @@ const UNTOUCHED_frac = 0.9;
 const NONE: readonly Limit[] = [];
 
 /** When feed may begin: roots carry most of the use again, two weeks at least. Fresh medium waits as well (its charge feeds). */
-export function noFeedDays_d(slice: PotSlice, sight: Pick<Sight, "assumed">): number {
+function noFeedDays_d(slice: PotSlice, sight: Pick<Sight, "assumed">): number {
   const rootsKept_frac = Math.max(0.05, slice.roots?.kept_frac ?? UNTOUCHED_frac);
   const carried_d = rootsCarry_d({
     rootsKept_frac,

@@ -75,9 +75,7 @@ const inPot = (pot: Pot, curve: RetentionCurve): Drained =>
   drainedPot({ ...shapeOf(pot), ...curve, fill_cm: Math.min(pot.depth_cm, mediumDepth_cm(pot)) });
 
 /** Shares by volume of a recipe in whole scoops. */
-export function sharesOf(
-  recipe: Filled["recipe"],
-): readonly { readonly of: Porosity; readonly share: number }[] {
+function sharesOf(recipe: Filled["recipe"]): readonly { readonly of: Porosity; readonly share: number }[] {
   const all = recipe.reduce((sum, { scoops_n }) => sum + scoops_n, 0);
   return recipe.map(({ part, scoops_n }) => ({ of: media[part], share: scoops_n / all }));
 }
@@ -145,7 +143,7 @@ export function curveOfFill(fill: Fill, word: Medium): RetentionCurve {
 }
 
 /** Water and air of a plant's pot after draining. */
-export const drainedOf = (plant: PlantFacts, fill: Fill): Drained =>
+const drainedOf = (plant: PlantFacts, fill: Fill): Drained =>
   inPot(plant.pot ?? USUAL_POT, curveOfFill(fill, plant.medium));
 
 export interface Available {

@@ -8,7 +8,7 @@ import { type PotSlice, potSeen } from "./slice.ts";
 import { pottingWords } from "./words.ts";
 
 /** Doubt of a ledger that nobody read: what the tap brings, uptake and leaching are guesses. @source our assumption */
-export const LEDGER_SD_frac = 0.5;
+const LEDGER_SD_frac = 0.5;
 /** Depletion at which a pot is usually watered: the driest that its salts get. @source our assumption */
 export const DRIEST_frac = 0.65;
 

@@ -23,7 +23,7 @@ const USUAL_ROOTS_frac = 0.75;
 const REFUSED_C = 8;
 
 /** Whether a medium (or the place of the work) is warm enough: common practice, no source. */
-export function warmthOf(medium_C: number, coldest_C: number): "good" | "note" | "refused" {
+function warmthOf(medium_C: number, coldest_C: number): "good" | "note" | "refused" {
   if (medium_C < REFUSED_C) return "refused";
   return medium_C < Math.max(coldest_C, 15.7) ? "note" : "good";
 }

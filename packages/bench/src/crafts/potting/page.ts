@@ -9,8 +9,7 @@ import type { PotSlice } from "./slice.ts";
 import { pageGerman } from "./words-page.de.ts";
 import { type PageWords, pageEnglish } from "./words-page.en.ts";
 
-export const pageWords = (say: Say): PageWords =>
-  say.language === "de" ? pageGerman(say) : pageEnglish(say);
+const pageWords = (say: Say): PageWords => (say.language === "de" ? pageGerman(say) : pageEnglish(say));
 
 /** The craft's own page: the mixing desk for a medium, the potting day, one pot. */
 export function potPageOf(world: World<PotSlice>, ask: Json): PottingPage {
