@@ -7,6 +7,7 @@ import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
 import { keptOnStem, pickedStage, setIndoors } from "./trade-fruit.ts";
+import { cleanDays, gnatUrgency } from "./trade-pests.ts";
 import { coldMedium, repotting } from "./trade-potting.ts";
 
 /**
@@ -91,18 +92,17 @@ export const binding: Binding = {
     if ("buds_on_stem" in row.inputs) return keptOnStem(row);
     if ("set_share_below_1" in row.expect) return setIndoors();
     if ("hot_types" in row.expect) return pickedStage();
+    if ("pest" in row.inputs) return cleanDays();
+    if ("urgency" in row.expect) return gnatUrgency();
     return {};
   },
   waits: (row) => {
+    if ("pest" in row.inputs || "urgency" in row.expect) return undefined;
     if (["set_share_below_1", "hot_types"].some((key) => key in row.expect) || "buds_on_stem" in row.inputs)
       return undefined;
-    const built = [
-      "pot_top_cm",
-      "days_wilted",
-      "r_depletion",
-      "months_since_potting",
-      "indoor_C",
-    ].some((key) => key in row.inputs);
+    const built = ["pot_top_cm", "days_wilted", "r_depletion", "months_since_potting", "indoor_C"].some(
+      (key) => key in row.inputs,
+    );
     return built || "bud_below_cut_breaks" in row.expect
       ? undefined
       : "concerns a craft that is not built yet";
