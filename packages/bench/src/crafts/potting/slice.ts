@@ -2,7 +2,7 @@ import type { EntryId } from "../../book/entry.ts";
 import type { PlantFacts } from "../../plants/facts.ts";
 import type { Pot } from "../../plants/pot.ts";
 import type { Sight } from "../craft.ts";
-import type { Filled, Prepared, Tested } from "./kinds.ts";
+import type { Prepared } from "./kinds.ts";
 import { massesOf, type SoluteLedger, startLedger } from "./ledger.ts";
 import { availableOf, type Fill } from "./medium-of.ts";
 
