@@ -124,3 +124,18 @@ it("an open house keeps a backup a day by itself", async () => {
   nightly.stop();
   await store.close();
 });
+
+it("redact makes an entry and its corrections unreadable, in the book, its log and its export", async () => {
+  const sh = shell();
+  await sh.run(...bring);
+  const noted = await sh.run("enter", "plant.noted", "1", "text=a stranger's address", "--json");
+  const [{ id }] = noted.json<{ entries: [{ id: string }] }>().entries;
+  await sh.run("book", "correct", id, "text=a stranger's new address");
+  const done = await sh.run("book", "redact", id, "--json");
+  expect([done.code, done.err]).toEqual([0, ""]);
+  expect(done.json()).toMatchObject({ redacted_n: 2 });
+  expect((await sh.run("book", "log", "--json")).out).not.toContain("address");
+  await sh.run("book", "export", "out");
+  expect(readFileSync(join(sh.home, "out", "book.ndjson"), "utf8")).not.toContain("address");
+  expect((await sh.run("book", "verify", "--json")).json()).toMatchObject({ sound: true });
+});

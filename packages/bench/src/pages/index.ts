@@ -17,4 +17,5 @@ export { logLine, logPage } from "./log-page.ts";
 export { kindSaid, nameBook } from "./names.ts";
 export { inWalkingOrder, plantPage } from "./plant-page.ts";
 export { readList } from "./read-list.ts";
+export { unreadableDrafts } from "./unreadable.ts";
 export { craftPage } from "./world.ts";

@@ -4,13 +4,14 @@ import { backup, verify } from "../keeping/checking.ts";
 import { exportBookTo } from "../keeping/export.ts";
 import { importBookFrom } from "../keeping/import.ts";
 import { bookLog } from "../keeping/log.ts";
-import { correct, restore, withdraw } from "../keeping/put-right.ts";
+import { correct, redact, restore, withdraw } from "../keeping/put-right.ts";
 import { isBackup, restoreBackup } from "../keeping/restore-backup.ts";
 
 const parts: Readonly<Record<string, (call: Call, words: readonly string[]) => Promise<Outcome>>> = {
   log: bookLog,
   correct,
   withdraw,
+  redact,
   restore: (call, words) => (isBackup(call, words) ? restoreBackup(call, words) : restore(call, words)),
   export: exportBookTo,
   import: importBookFrom,
@@ -26,6 +27,7 @@ export const book: Command = {
     "log [PLANT] [--craft NAME] [--by WHO] [--from DAY] [--to DAY] [--most N]",
     "correct ENTRY... key=value ...",
     "withdraw|restore ENTRY...",
+    "redact ENTRY...",
     "export FOLDER",
     "import FOLDER|FILE.ndjson",
     "verify [FOLDER of a backup]",
@@ -45,7 +47,8 @@ export const book: Command = {
   },
   help: [
     "ENTRY is an id, or its last letters as the log shows them. Nothing is erased: what is put",
-    "right or withdrawn stays in the book, ruled through and signed.",
+    "right or withdrawn stays in the book, ruled through and signed. Only redact drops the words of an",
+    "entry, on every device and for good: for what should never have been written.",
     "restore makes a book from a backup where --book says; it never writes over one that is there.",
     "An export is plain text (NDJSON) with its files beside it; it outlives the program.",
   ],

@@ -1,5 +1,6 @@
 import type { EntryId, Json } from "@sillwood/bench/book";
 import type { Record as BookRecord } from "@sillwood/bench/house";
+import { unreadableDrafts } from "@sillwood/bench/pages";
 import type { Draft } from "@sillwood/bench/round";
 import { type Writing, withBook } from "../book/session.ts";
 import type { Call, Outcome } from "../command.ts";
@@ -47,6 +48,28 @@ export const withdraw = (call: Call, words: readonly string[]): Promise<Outcome>
   mark(call, words, { withdrawn: true });
 export const restore = (call: Call, words: readonly string[]): Promise<Outcome> =>
   mark(call, words, { restored: true });
+
+/** Makes entries unreadable for good, with what corrections said of them. Only the grower's word counts, and nothing brings them back. */
+export const redact = (call: Call, words: readonly string[]): Promise<Outcome> =>
+  withBook(
+    call,
+    async (writing) => {
+      if (words.length === 0)
+        throw new UsageError("which entries? Their ids, or their last letters as the log shows them.");
+      const { roles } = writing.ledger.house().people;
+      if (roles.get(writing.by) !== "grower")
+        throw dataError("by", "only the grower makes entries unreadable", writing.by);
+      const drafts = words.flatMap((word) =>
+        unreadableDrafts(writing.ledger, recordOf(writing, word).standing.first.id),
+      );
+      const written = await writing.keep(drafts);
+      return {
+        json: { redacted_n: drafts.length, entries: written.map(({ id }) => id) },
+        text: `${drafts.length} ${drafts.length === 1 ? "entry is" : "entries are"} unreadable now, here and wherever this book is synced.`,
+      };
+    },
+    true,
+  );
 
 /** One correction may name several entries: a whole bench is undone as one. */
 const mark = (call: Call, words: readonly string[], data: Json): Promise<Outcome> =>

@@ -124,6 +124,8 @@ export interface PageQuestions {
   };
   /** What is possible but hardly meant in these drafts. */
   doubts: { args: { readonly drafts: readonly Draft[] }; answer: readonly SaidDoubt[] };
+  /** What makes an entry unreadable for good, on every device. */
+  unreadable: { args: { readonly entry: EntryId }; answer: readonly Draft[] };
   /** What entries would say that are not in the book. */
   sentences: {
     args: { readonly drafts: readonly (Draft & { readonly by: string; readonly at_ms: number })[] };

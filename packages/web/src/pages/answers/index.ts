@@ -10,6 +10,7 @@ import {
   doubtsOf,
   logLine,
   looksPage,
+  unreadableDrafts,
   wrongDesk,
 } from "@sillwood/bench/pages";
 import type { Answering } from "../../engine/questions.ts";
@@ -56,6 +57,7 @@ export const pageAnswers: {
       meant,
       unit,
     })),
+  unreadable: ({ ledger }, { entry }) => unreadableDrafts(ledger, entry),
   sentences: ({ ledger, say }, { drafts }) =>
     drafts.map(({ kind, on, data, by, at_ms }) => {
       const said = ledger.kinds.find(kind)?.sentence(data, say, {} as Entry) ?? kind;

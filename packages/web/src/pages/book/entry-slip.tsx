@@ -6,7 +6,7 @@ import { nowMs } from "../../engine/clock.ts";
 import { useAsk, useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Slip } from "../../parts/slip.tsx";
-import { write } from "../../shell/last-line.ts";
+import { sayLast, write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "./book.module.css";
@@ -21,6 +21,7 @@ export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly 
   const say = useSay();
   const [, go] = useLocation();
   const [isOpen, setOpen] = useState(false);
+  const [isSure, setSure] = useState(false);
   const slip = useMemo(() => ({ isOpen: true, open: () => {}, close: onClose }), [onClose]);
   const correct = async (data: Json, said: string) => {
     onClose();
@@ -33,6 +34,12 @@ export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly 
       onUndo: () => void moves?.tell(),
     });
     if ("kept" in written) await moves?.tell();
+  };
+  /** For good, so it is asked twice and offers no Undo. */
+  const makeUnreadable = async () => {
+    onClose();
+    const written = await engine.write(await engine.ask("unreadable", { entry: line.id }));
+    if ("kept" in written) sayLast({ text: words.unreadableDone });
   };
   const whole = `${line.on} ${line.said ?? line.ruledThrough.at(-1)?.said ?? ""}`.trim();
   const canCorrect = line.state !== "newer" && line.state !== "redacted";
@@ -54,6 +61,14 @@ export function EntrySlip({ line, onClose }: { readonly line: LogLine; readonly 
           )}
           <Key pressed={isOpen} onPress={() => setOpen(!isOpen)}>
             {words.working}
+          </Key>
+        </KeyRow>
+      )}
+      {isOpen && engine.who()?.role === "grower" && (
+        <KeyRow>
+          {isSure && <p className="serif">{words.unreadableSaid}</p>}
+          <Key quiet={!isSure} onPress={() => (isSure ? void makeUnreadable() : setSure(true))}>
+            {isSure ? words.unreadableSure : words.unreadable}
           </Key>
         </KeyRow>
       )}

@@ -66,6 +66,11 @@ export const log: Words["log"] = {
   putRight: "Berichtigen",
   withdraw: "Zurückziehen",
   restore: "Wieder aufnehmen",
+  unreadable: "Unlesbar machen",
+  unreadableSure: "Für immer unlesbar machen",
+  unreadableSaid:
+    "Seine Worte verschwinden von jedem Telefon und vom Server, und nichts bringt sie zurück. Für das, was nie hätte geschrieben werden sollen.",
+  unreadableDone: "Der Eintrag ist jetzt unlesbar, hier und überall, wohin dieses Buch kommt.",
   working: "Was darin steht",
   older: "Ältere Einträge",
   written: "geschrieben",

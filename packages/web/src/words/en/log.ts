@@ -71,6 +71,11 @@ export const log = {
   putRight: "Put it right",
   withdraw: "Withdraw",
   restore: "Take it back in",
+  unreadable: "Make unreadable",
+  unreadableSure: "Make it unreadable for good",
+  unreadableSaid:
+    "Its words go from every phone and from the server, and nothing brings them back. For what should never have been written.",
+  unreadableDone: "The entry is unreadable now, here and wherever this book goes.",
   working: "What stands in it",
   older: "Older entries",
   written: "written",
