@@ -43,8 +43,7 @@ export const settings: Words["settings"] = {
   takeAllSaid: "jeder Eintrag als lesbarer Text; eine andere Abschrift hereinholen",
   people: "Leute",
   peopleSaid: "wer schreibt, und auf welchen Telefonen",
-  peopleLead:
-    "Drücke, wer dieses Gerät von nun an hält. Namen stehen auf Karten außerhalb des Buchs.",
+  peopleLead: "Drücke, wer dieses Gerät von nun an hält. Namen stehen auf Karten außerhalb des Buchs.",
   roles: { grower: "die Gärtnerin", helper: "eine Hilfe", viewer: "ein Gast" },
   newHelper: "Jetzt hält es eine Hilfe",
   cautions: "Vorsicht, Quellen, Lizenz",

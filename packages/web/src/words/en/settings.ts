@@ -42,8 +42,7 @@ export const settings = {
   takeAllSaid: "every entry as plain text; bring another copy in",
   people: "People",
   peopleSaid: "who writes, and on which phones",
-  peopleLead:
-    "Press who holds this device from now on. Names stand on cards outside the book.",
+  peopleLead: "Press who holds this device from now on. Names stand on cards outside the book.",
   roles: { grower: "the grower", helper: "a helper", viewer: "a viewer" },
   newHelper: "A helper holds it now",
   cautions: "Cautions, sources, licence",
