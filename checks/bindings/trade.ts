@@ -8,6 +8,7 @@ import type { Binding, CheckRow } from "../src/row.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
 import { keptOnStem, pickedStage, setIndoors } from "./trade-fruit.ts";
 import { cleanDays, gnatUrgency } from "./trade-pests.ts";
+import { feedRhythm, firstFeed } from "./trade-feed.ts";
 import { coldMedium, repotting } from "./trade-potting.ts";
 
 /**
@@ -94,10 +95,13 @@ export const binding: Binding = {
     if ("hot_types" in row.expect) return pickedStage();
     if ("pest" in row.inputs) return cleanDays();
     if ("urgency" in row.expect) return gnatUrgency();
+    if ("label_examples_NPK" in row.inputs) return feedRhythm();
+    if ("medium_age_d" in row.inputs) return firstFeed();
     return {};
   },
   waits: (row) => {
     if ("pest" in row.inputs || "urgency" in row.expect) return undefined;
+    if ("label_examples_NPK" in row.inputs || "medium_age_d" in row.inputs) return undefined;
     if (["set_share_below_1", "hot_types"].some((key) => key in row.expect) || "buds_on_stem" in row.inputs)
       return undefined;
     const built = ["pot_top_cm", "days_wilted", "r_depletion", "months_since_potting", "indoor_C"].some(

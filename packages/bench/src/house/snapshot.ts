@@ -26,7 +26,7 @@ export interface Snapshot {
 }
 
 /** Raised whenever the same entries would fold to another state: old snapshots are dropped then. */
-export const FOLD_VERSION = 8;
+export const FOLD_VERSION = 9;
 
 /** Pages look back over the last events of a plant (what was written last) and its last days (done twice, asked for). */
 const RECENT_n = 6;

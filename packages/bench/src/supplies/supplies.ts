@@ -6,6 +6,8 @@ import type { SupplyLabel, SupplyWater } from "./label.ts";
 export interface Supply extends Omit<SupplyBought, "amount"> {
   readonly id: string;
   readonly onHand: number;
+  /** All that was ever bought of it, in its unit, and what was paid for that. */
+  readonly bought: number;
   readonly paid_minor: number;
   readonly countedAt_ms?: number;
   /** What its label prints, and what measures it. */
@@ -30,6 +32,7 @@ export function foldSupplies(supplies: Supplies, entry: Entry): Supplies {
         ...rest,
         id,
         onHand: (before?.onHand ?? 0) + amount,
+        bought: (before?.bought ?? 0) + amount,
         paid_minor: (before?.paid_minor ?? 0) + (rest.price_minor ?? 0),
       });
       continue;
@@ -41,6 +44,7 @@ export function foldSupplies(supplies: Supplies, entry: Entry): Supplies {
         what: "water",
         unit: "mL",
         onHand: 0,
+        bought: 0,
         paid_minor: 0,
         ...before,
         name: water.name,

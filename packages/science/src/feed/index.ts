@@ -9,6 +9,7 @@ export {
 export { type NutritionSign, nutritionSigns } from "./deficiencies.ts";
 export {
   balancedFeed_mg_L,
+  DRY_MASS_FOR_WATER_g_L,
   demand_mg,
   demanded,
   fruit_mg_g,

@@ -1,3 +1,4 @@
+import { feeding } from "./feeding/index.ts";
 import { fruiting } from "./fruiting/index.ts";
 import { growth } from "./growth/index.ts";
 import { lighting } from "./lighting/index.ts";
@@ -13,6 +14,7 @@ export const craftScreens = {
   lighting,
   growth,
   potting,
+  feeding,
   fruiting,
   scouting,
   trimming,
