@@ -45,7 +45,7 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
     const { today: ordered, waits } = keepApart(open);
     due.set(
       view.plant,
-      inHandOrder(ordered).map((task) => ({ ...task, minutes: task.minutes * pace })),
+      inHandOrder(ordered).map((task) => inMinutes(task, task.minutes * pace)),
     );
     held.push(...view.held.filter(({ task }) => task.earliest_ms < endOfDay_ms));
     for (const { task, because, rule } of waits) {
@@ -106,6 +106,13 @@ export function theRound(desk: Desk, { minutes, otherEnd = false, person }: Roun
     ...(all.length === 0 ? nextDay(desk, views, today) : {}),
   };
 }
+
+/** The same task in other minutes. Its working and its reason stay unsaid until somebody reads them: a round has hundreds. */
+const inMinutes = (task: Task, minutes: number): Task =>
+  Object.defineProperties({} as Task, {
+    ...Object.getOwnPropertyDescriptors(task),
+    minutes: { value: minutes, enumerable: true, writable: true, configurable: true },
+  });
 
 function skippedToday({ facts }: PlantView, task: Task, today: string, desk: Desk): boolean {
   return facts.rounds.skipped.some(

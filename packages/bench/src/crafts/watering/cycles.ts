@@ -24,17 +24,17 @@ export function cyclesAfterPour(slice: WaterSlice, at_ms: number, sight: Sight):
   if (!open) return { open: begun, closed, unseen_n };
   const lasted_ms = at_ms - open.from_ms;
   if (lasted_ms < SAME_WATERING_ms) return { open: { ...open, ...begun }, closed, unseen_n };
-  const next = { ...begun, lasted_ms };
+  // Field by field: every watering of every pot makes them.
+  const next = { from_ms: begun.from_ms, used_g: begun.used_g, lasted_ms };
   const due = dueOf(slice, open, at_ms, sight);
   const how = due && toldHow(slice, open.from_ms + (Math.min(due.due_ms, at_ms) - open.from_ms) / 2);
   if (!due || !how) return { open: next, closed, unseen_n: unseen_n + 1 };
-  const cycle: PastCycle = {
-    from_ms: open.from_ms,
-    done_ms: at_ms,
-    ...due,
-    how,
-    ...(open.lasted_ms === undefined ? {} : { lasted_ms: open.lasted_ms }),
-  };
+  const { from_ms } = open;
+  const { due_ms, sd_ms } = due;
+  const cycle: PastCycle =
+    open.lasted_ms === undefined
+      ? { from_ms, done_ms: at_ms, due_ms, sd_ms, how }
+      : { from_ms, done_ms: at_ms, due_ms, sd_ms, how, lasted_ms: open.lasted_ms };
   return { open: next, closed: lastFew(closed, cycle, CLOSED_n), unseen_n };
 }
 
