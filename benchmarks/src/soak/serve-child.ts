@@ -22,7 +22,7 @@ const store = forgets
   ? {
       ...opened,
       append: async (batch: Parameters<typeof opened.append>[0]) => {
-        setTimeout(() => void opened.append(batch).catch(() => undefined), 20);
+        setTimeout(() => void opened.append(batch).catch(() => undefined), 400);
         return {
           stored: batch.entries.map(({ entry, hash }) => ({ id: entry.id, hash })),
           added_n: batch.entries.length,
