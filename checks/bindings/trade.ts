@@ -6,9 +6,9 @@ import { assumedSite, deskAt, firstAnswer, wrongDesk } from "@sillwood/bench/pag
 import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
+import { feedRhythm, firstFeed } from "./trade-feed.ts";
 import { keptOnStem, pickedStage, setIndoors } from "./trade-fruit.ts";
 import { cleanDays, gnatUrgency } from "./trade-pests.ts";
-import { feedRhythm, firstFeed } from "./trade-feed.ts";
 import { coldMedium, repotting } from "./trade-potting.ts";
 
 /**
