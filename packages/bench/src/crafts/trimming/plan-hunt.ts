@@ -66,7 +66,7 @@ export function chosenPlans(bench: Bench, hunt: Hunt, warn_frac: number, grower:
   const { found } = hunt.state;
   const cutting = found.filter(({ cuts }) => cuts.length > 0);
   const bands = {
-    middle: cutting.filter(({ taken_frac }) => taken_frac > 0.35 * warn_frac && taken_frac <= warn_frac),
+    middle: middleOf(cutting, warn_frac),
     light: cutting.filter(({ taken_frac }) => taken_frac <= 0.5 * warn_frac),
     bold: cutting.filter(({ taken_frac }) => taken_frac > warn_frac),
   };
@@ -101,3 +101,10 @@ export function playedOwn(bench: Bench, cuts: readonly number[], taken_frac: num
 }
 
 export const rowOf = (tree: Tree, id: string): number => tree.ids.indexOf(id);
+
+/** Plans between a light touch and the limit; of a small plant none may lie there, then the best that there is. */
+function middleOf(cutting: readonly Plan[], warn_frac: number): readonly Plan[] {
+  const within = cutting.filter(({ taken_frac }) => taken_frac <= warn_frac);
+  const middle = within.filter(({ taken_frac }) => taken_frac > 0.35 * warn_frac);
+  return middle.length > 0 ? middle : within.length > 0 ? within : cutting;
+}

@@ -4,6 +4,21 @@ import styles from "./trim.module.css";
 import { useTrimWords } from "./trim-words.ts";
 import { usePicture } from "./use-picture.ts";
 
+const MARGIN_frac = 0.35;
+
+/** The part of the photo in which the plant stands, with room for the shoots to come. */
+function boxOf({ stems, leaves, aim, width, height }: View) {
+  const points = [...stems.flatMap(({ from, to }) => [from, to]), ...leaves.map(({ at }) => at), ...aim];
+  if (points.length === 0) return { x: 0, y: 0, width, height };
+  const xs = points.map(([x]) => x);
+  const ys = points.map(([, y]) => y);
+  const tall = Math.max(...ys) - Math.min(...ys);
+  const pad = MARGIN_frac * Math.max(tall, 1);
+  const x = Math.min(...xs) - pad;
+  const y = Math.min(...ys) - pad;
+  return { x, y, width: Math.max(...xs) + pad - x, height: Math.max(...ys) + pad / 2 - y };
+}
+
 interface PlantViewProps {
   readonly view: View;
   readonly which: "front" | "side";
@@ -19,14 +34,15 @@ export function PlantView({ view, which, plan, week, chosen, onNode }: PlantView
   const hatch = useId();
   const picture = usePicture(view.photo);
   const gone = new Set(plan.goneNodes);
-  const line = view.height / 260;
+  const box = boxOf(view);
+  const line = box.height / 260;
   const points = (list: readonly (readonly [number, number])[]) =>
     list.map((each) => each.join(",")).join(" ");
   return (
     <>
       <svg
         className={styles["view"]}
-        viewBox={`0 0 ${view.width} ${view.height}`}
+        viewBox={`${box.x} ${box.y} ${box.width} ${box.height}`}
         role="img"
         aria-label={words.drawn(plan.name, words[which])}
       >
