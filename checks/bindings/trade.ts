@@ -1,8 +1,8 @@
 import type { DeviceId, PlantId } from "@sillwood/bench/book";
 import { penOf } from "@sillwood/bench/book";
-import { crafts } from "@sillwood/bench/crafts";
+import { type AnyCraft, crafts } from "@sillwood/bench/crafts";
 import { createLedger } from "@sillwood/bench/house";
-import { assumedSite, deskAt, firstAnswer, wrongDesk } from "@sillwood/bench/pages";
+import { assumedSite, deskAt, firstAnswer } from "@sillwood/bench/pages";
 import { rewettingPlan } from "@sillwood/science/water";
 import type { Binding, CheckRow } from "../src/row.ts";
 import { budBelowCutBreaks } from "./trade-cuts.ts";
@@ -18,6 +18,8 @@ import { coldMedium, repotting } from "./trade-potting.ts";
 const NOW_ms = Date.UTC(2026, 2, 12, 8);
 const ASKED = { now_ms: NOW_ms, language: "en", units: "metric" } as const;
 const SITE = assumedSite("Europe/Berlin", ASKED);
+/** What each craft can say of troubles, in the order of the registry. */
+const troubles = await Promise.all(crafts.map((craft: AnyCraft) => craft.wrong?.()));
 const number = (row: CheckRow, key: string) => row.inputs[key] as number;
 
 /** The first answer of a newcomer: use a day with its 80 % range, before any weighing. */
@@ -63,7 +65,12 @@ function afterWilting(row: CheckRow) {
   at_ms = wilted_ms;
   write("watering.looked", { look: "drooping", yes: true } as never);
   const desk = deskAt(ledger, ASKED);
-  const first = wrongDesk(desk, plant, ["droops", "light pot"])[0]?.sign;
+  const view = desk.view(plant);
+  const seen = ["droops", "light pot"];
+  const signs = troubles.flatMap((wrong, n) =>
+    view && wrong ? wrong.signs(view.state.slices[n], view.outwards[n] as never, seen) : [],
+  );
+  const first = signs.toSorted((one, other) => other.weight - one.weight)[0];
   const said = JSON.stringify(first?.doNot ?? []);
   const pours = desk.view(plant)?.tasks.find(({ work }) => work === "water")?.pours ?? [];
   const slow = pours.length >= 2 && /discard|throw/.test(said) && /feed/.test(said);
