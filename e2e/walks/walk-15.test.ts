@@ -35,10 +35,10 @@ it("walk 15: four bags and a shallow bowl become scoops; the wet layer moves wit
     const depth = page.getByRole("slider", { name: /^Depth/ });
     await depth.fill("5");
     await page.getByText(/Granular mixes only in this tray/).waitFor();
+    await expect.poll(wet, { timeout: 10_000 }).toBe(1);
     expect(await page.getByRole("button", { name: "NO MIX OF THESE WILL DO" }).isVisible()).toBe(true);
     await settled(page);
     await walker.shoot("walk-15-no-mix");
-    expect(await wet()).toBe(1);
 
     await walker.tap(bag(/^pumice$/));
     await walker.tap(bag(/^bark$/));
@@ -57,7 +57,7 @@ it("walk 15: four bags and a shallow bowl become scoops; the wet layer moves wit
 
     const shallow = await wet();
     await depth.fill("14");
-    await expect.poll(wet).toBeLessThan(shallow);
+    await expect.poll(wet, { timeout: 10_000 }).toBeLessThan(shallow);
     await settled(page);
     await walker.shoot("walk-15-deep");
     expect(await entriesSince(house, entries)).toEqual([]);
