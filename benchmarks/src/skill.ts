@@ -4,6 +4,7 @@ import { type ReportRow, writeReport } from "../../tools/report.ts";
 import { ablationRows } from "./skill/ablations.ts";
 import { baselines, dress } from "./skill/baselines.ts";
 import { forecastRun, type Scored } from "./skill/forecasts.ts";
+import { fruitRows } from "./skill/fruit-score.ts";
 import { lightOfRun, lightRows } from "./skill/light-score.ts";
 import { pestRows } from "./skill/pest-rows.ts";
 import { plantDays } from "./skill/pest-score.ts";
@@ -17,6 +18,9 @@ const ABLATION_RUNS_n = 7;
 
 /** Runs, plants and days on which clearance is scored. */
 const PESTS = { seeds_n: 30, plants_n: 80, days_n: 70 } as const;
+
+/** Plants in flower a seed, each lived twice: thinned to the number advised, and left alone. */
+const FRUITING = { plants_n: 40 } as const;
 
 const say = (line: string) => process.stdout.write(`${line}\n`);
 
@@ -163,6 +167,7 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
     );
   const pestSeeds = Array.from({ length: PESTS.seeds_n }, (_, i) => (seeds[0] ?? 0) * 1000 + i);
   rows.push(...pestRows(plantDays(pestSeeds, PESTS.plants_n, PESTS.days_n)));
+  rows.push(...fruitRows(seeds, FRUITING.plants_n));
   rows.push(...lightRows(runs.flatMap(lightOfRun)), ...ablationRows(runs.slice(0, ABLATION_RUNS_n)));
   return { rows, cases_n: test.length, test };
 }

@@ -54,6 +54,8 @@ export async function everyScreen(house: House): Promise<readonly Screen[]> {
     { name: "light-print", path: "/craft/light/cold-room/print" },
     { name: "potting-day", path: "/craft/potting" },
     { name: "mix-medium", path: "/craft/potting/mix" },
+    { name: "fruit", path: "/craft/fruit" },
+    { name: "fruit-plant", path: `/craft/fruit/${plant}` },
     { name: "desk", path: "/desk" },
     { name: "wrong-which", path: "/wrong", noMainKey: true },
     { name: "wrong", path: `/wrong/${drowned}` },

@@ -61,6 +61,16 @@ const own: readonly Assumption[] = [
   dry("dryTiny_frac", "tiny, upright kinds", 0.13),
   dry("dryUnknown_frac", "of a kind that nobody named", 0.11),
   assumption(
+    "fruitAboveAir_C",
+    "how much warmer than the air fruit hangs, over day and night",
+    0.5,
+    "°C",
+    0,
+    3,
+    "our assumption, from 1 to 3 °C under a strong lamp by day",
+    "a thermometer at a fruit",
+  ),
+  assumption(
     "keepsOpen_d",
     "days that a flower stays open",
     3,

@@ -8,6 +8,7 @@ import { type FruitSlice, startSlice } from "./slice.ts";
 import { CRAFT, fruitLimits } from "./tasks.ts";
 
 export type * from "./page-shape.ts";
+export type { FruitSlice } from "./slice.ts";
 
 /** Fruiting: from flower to picked fruit, and how many the plant can carry. Between entries its slice stands still. */
 export const fruiting = {

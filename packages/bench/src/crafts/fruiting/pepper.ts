@@ -15,7 +15,7 @@ export interface Pepper {
   readonly species: SpeciesGroup;
   readonly clock: ThermalClock;
   readonly pace: (air_C: number) => number;
-  /** Flower to ripe on that clock, as assumed. */
+  /** Flower to ripe on that clock, as assumed; the pace is that of fruit a little warmer than the air it hangs in. */
   readonly ripe_Cd: number;
 }
 
@@ -38,15 +38,20 @@ export const HEAT_OF_HABIT: Readonly<Record<Habit, HeatType | undefined>> = {
 const made = new Map<string, Pepper>();
 
 /** The pepper that a plant is, by its cultivar's species, else by its kind of fruit. */
-export function pepperOf({ habit }: PlantFacts, { species }: Pick<Sight, "species">): Pepper {
+export function pepperOf(
+  { habit }: PlantFacts,
+  { species, assumed }: Pick<Sight, "species" | "assumed">,
+): Pepper {
+  const above_C = assumed("fruitAboveAir_C");
   const group: SpeciesGroup =
     species !== undefined && species !== "unknown" ? species : habit === "lantern" ? "chinense" : "annuum";
-  const key = `${group}/${FRUIT[habit]}`;
+  const key = `${group}/${FRUIT[habit]}/${above_C}`;
   let pepper = made.get(key);
   if (!pepper) {
     const clock = developmentClock({ species: group });
     const { ripe_Cd } = phaseSums({ species: group, fruit: FRUIT[habit] });
-    pepper = { species: group, clock, pace: thermalPaceOf(clock), ripe_Cd };
+    const pace = thermalPaceOf(clock);
+    pepper = { species: group, clock, pace: (air_C) => pace(air_C + above_C), ripe_Cd };
     made.set(key, pepper);
   }
   return pepper;

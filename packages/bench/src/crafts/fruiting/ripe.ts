@@ -10,8 +10,13 @@ import type { Course } from "./warmth.ts";
 const DATES_n = 20;
 /** Spread of the sum between fruits. Derived from the range of published days; the field growth holds the same. */
 const SPREAD_frac = 0.12;
-/** Doubt of a colour's place on the way, beside the fruit's own. @source our assumption */
-const COLOUR_SD_ln = 0.05;
+/** Doubt of a colour's place on the way: from first colour to ripe takes 10 to 20 days, 8 times in 10. @source common practice, no source */
+const COLOUR_SD_ln = 0.07;
+/** Published bases lie so far about ours: it matters the more, the further the air is from where the sums were made. */
+const BASE_SD_C = 2;
+const SUMS_MADE_C = 24;
+/** The air of the weeks ahead is another than expected by about so much. @source our assumption */
+const AHEAD_SD_C = 1;
 /** A day of opening that nobody wrote down may be off by about so many days. @source our assumption */
 const GUESSED_d = 3;
 
@@ -56,15 +61,15 @@ export function ripeDates(
   sight: Sight,
   now_ms: number,
 ): Ripe {
-  const { toRipe_Cd, spread_frac } = ripeningOf(slice, sight);
+  const known_Cd = ripeningOf(slice, sight);
   const { clock } = pepperOf(sight.plant, sight);
   const warm_Cd = behind_Cd(cohort, slice, now_ms, sight);
-  const belief = beliefOf(cohort, toRipe_Cd, spread_frac, course, sight);
+  const belief = beliefOf(cohort, known_Cd, warm_Cd, course, sight);
   const isRipe = cohort.colour === "ripe" || cohort.colour === "over-ripe";
   const floor = ripening({
     ...clock,
     air_C: Math.min(60, Math.max(-40, course.month_C)),
-    toRipe_Cd,
+    toRipe_Cd: known_Cd.toRipe_Cd,
     ...fruitSettings(sight),
   });
   const known = {
@@ -96,17 +101,28 @@ export function ripeDates(
 }
 
 /** The sum of one cohort: its kind's, and what its colour says of it, weighed by how sure each is. */
-function beliefOf(cohort: Cohort, toRipe_Cd: number, spread_frac: number, course: Course, sight: Sight) {
+function beliefOf(
+  cohort: Cohort,
+  { toRipe_Cd, spread_frac, own_n }: Ripening,
+  warm_Cd: number,
+  course: Course,
+  sight: Sight,
+) {
+  const { base_C } = pepperOf(sight.plant, sight).clock;
+  const over_C = Math.max(2, course.month_C - base_C);
+  const left = Math.min(1, Math.max(0, 1 - warm_Cd / toRipe_Cd));
+  const air = (left * AHEAD_SD_C) / over_C;
+  // What its own fruits took, they took in its own air: the base matters no more.
+  const base = own_n > 0 ? 0 : BASE_SD_C * Math.abs(1 / over_C - 1 / (SUMS_MADE_C - base_C));
   const opening = cohort.isGuessed ? (GUESSED_d * course.month_Cd_d) / toRipe_Cd : 0;
-  const prior_sd = Math.hypot(spread_frac, opening);
+  const kind_sd = Math.hypot(spread_frac, opening, base);
   const way = wayOf(cohort, sight);
   if (way === undefined || cohort.colour === "ripe" || !cohort.colouredAt_Cd)
-    return { sum_Cd: toRipe_Cd, sd_ln: prior_sd };
+    return { sum_Cd: toRipe_Cd, sd_ln: Math.hypot(kind_sd, air) };
   const seen = Math.log(cohort.colouredAt_Cd / way);
-  const seen_sd = Math.hypot(COLOUR_SD_ln, 0.03);
-  const weight = prior_sd ** 2 / (prior_sd ** 2 + seen_sd ** 2);
+  const weight = kind_sd ** 2 / (kind_sd ** 2 + COLOUR_SD_ln ** 2);
   return {
     sum_Cd: Math.exp((1 - weight) * Math.log(toRipe_Cd) + weight * seen),
-    sd_ln: Math.sqrt(1 / (1 / prior_sd ** 2 + 1 / seen_sd ** 2)),
+    sd_ln: Math.hypot(Math.sqrt(1 / (1 / kind_sd ** 2 + 1 / COLOUR_SD_ln ** 2)), air),
   };
 }

@@ -5,13 +5,13 @@ import { useState } from "react";
 import { useLocation, useParams } from "wouter";
 import { useEngine } from "../../engine/use-ask.ts";
 import { Key, KeyRow } from "../../parts/key.tsx";
-import { Care } from "../../parts/ledger.tsx";
 import { useSlip } from "../../parts/use-slip.ts";
 import { WorkingSlip } from "../../parts/working-slip.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { useKeys } from "../../shell/keyboard.ts";
 import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
+import { Cares } from "./cares.tsx";
 import { ListParts } from "./list-parts.tsx";
 import { PlantParts } from "./plant-parts.tsx";
 import { useFruit, useFruitWords } from "./use-fruit.ts";
@@ -72,8 +72,10 @@ function Fruit({ page, id }: { readonly page: FruitPage; readonly id: string | u
     >
       <div className="measure">
         {!plant && <p className="serif">{page.said}</p>}
+        <Cares page={page} of="hot" />
         {plant && (
           <PlantParts
+            page={page}
             plant={plant}
             chosen={chosenId}
             onBranch={({ branch }) => setChosen(branch === chosenId ? undefined : branch)}
@@ -83,11 +85,6 @@ function Fruit({ page, id }: { readonly page: FruitPage; readonly id: string | u
             onWorking={open}
           />
         )}
-        {page.cautions.map(({ key, said }) => (
-          <Care key={key} word={words.care}>
-            {said}
-          </Care>
-        ))}
         {plant && (
           <KeyRow>
             <Key onPress={() => writeOf("fruiting.tagged")}>{words.tagKey}</Key>

@@ -2,6 +2,7 @@ import type { FruitPage, PlantLine } from "@sillwood/bench/crafts/fruiting";
 import pages from "../../pages/pages.module.css";
 import { DayBar } from "../../parts/day-bar.tsx";
 import { Ledger, Row } from "../../parts/ledger.tsx";
+import { Cares } from "./cares.tsx";
 import styles from "./fruit.module.css";
 import { useFruitWords } from "./use-fruit.ts";
 
@@ -27,6 +28,7 @@ export function ListParts({ page, onOpen }: ListPartsProps) {
       </Part>
       {pick.length > 0 && (
         <Part title={words.toPick}>
+          <Cares page={page} of="food" />
           <Lines lines={pick} onOpen={onOpen} label={words.toPick} />
         </Part>
       )}

@@ -1,15 +1,17 @@
-import type { BranchSaid, PlantFruit } from "@sillwood/bench/crafts/fruiting";
+import type { BranchSaid, FruitPage, PlantFruit } from "@sillwood/bench/crafts/fruiting";
 import type { Working } from "@sillwood/bench/working";
 import pages from "../../pages/pages.module.css";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Ledger } from "../../parts/ledger.tsx";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { BranchDrawing } from "./branch-drawing.tsx";
+import { Cares } from "./cares.tsx";
 import styles from "./fruit.module.css";
 import { Part } from "./list-parts.tsx";
 import { useFruitWords } from "./use-fruit.ts";
 
 interface PlantPartsProps {
+  readonly page: FruitPage;
   readonly plant: PlantFruit;
   readonly chosen: string | undefined;
   readonly onBranch: (branch: BranchSaid) => void;
@@ -18,7 +20,7 @@ interface PlantPartsProps {
 }
 
 /** One plant: how many it can fill, which stay on which branch, when they are red, what to do with them. */
-export function PlantParts({ plant, chosen, onBranch, onAim, onWorking }: PlantPartsProps) {
+export function PlantParts({ page, plant, chosen, onBranch, onAim, onWorking }: PlantPartsProps) {
   const words = useFruitWords();
   const { branches, feeds, set } = plant;
   return (
@@ -77,6 +79,7 @@ export function PlantParts({ plant, chosen, onBranch, onAim, onWorking }: PlantP
         </Part>
       )}
       <Part title={words.storePart}>
+        <Cares page={page} of="food" />
         <p>{plant.pickSaid}</p>
         <p>{plant.earlySaid}</p>
         <p>{plant.storeSaid}</p>
@@ -85,6 +88,7 @@ export function PlantParts({ plant, chosen, onBranch, onAim, onWorking }: PlantP
         <p>{plant.heatSaid}</p>
       </Part>
       <Part title={words.seedPart}>
+        <Cares page={page} of="seed" />
         <p>{plant.seedSaid}</p>
         {plant.lots.map(({ lot, said }) => (
           <p key={lot}>
