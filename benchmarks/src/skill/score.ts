@@ -6,8 +6,13 @@ export interface Score {
   readonly crps_d: number;
   /** Mean absolute error of the median date. */
   readonly mae_d: number;
-  /** Median less truth: negative is early. */
+  /**
+   * Mean of the dates less truth: negative is early. It is nought for dates that are right, whatever their shape; that of the median is
+   * not, where waits have a longer tail to the one side.
+   */
   readonly bias_d: number;
+  /** Median date less truth. */
+  readonly medianBias_d: number;
   /** Share of truths within the 10 to 90 % range. */
   readonly coverage_frac: number;
   readonly width_d: number;
@@ -35,6 +40,7 @@ export function scoreOf(
     return {
       crps: crpsOfSample({ sample: dates, observed: one.lead_d }),
       error: median - one.lead_d,
+      meanError: mean(dates) - one.lead_d,
       // A pot that is due now is forecast for now: both ends count as inside.
       inside: one.lead_d >= low - 1e-9 && one.lead_d <= high + 1e-9 ? 1 : 0,
       width: high - low,
@@ -44,7 +50,8 @@ export function scoreOf(
     n: rows.length,
     crps_d: mean(rows.map(({ crps }) => crps)),
     mae_d: mean(rows.map(({ error }) => Math.abs(error))),
-    bias_d: mean(rows.map(({ error }) => error)),
+    bias_d: mean(rows.map(({ meanError }) => meanError)),
+    medianBias_d: mean(rows.map(({ error }) => error)),
     coverage_frac: mean(rows.map(({ inside }) => inside)),
     width_d: mean(rows.map(({ width }) => width)),
   };
