@@ -87,10 +87,10 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
       ours.mae_d <= 0.75 * same.score.mae_d,
     );
     add(
-      `bias (negative is early), ${name}`,
+      `bias of the mean date (negative is early), ${name}`,
       ours.bias_d,
       "d",
-      `same interval ${same.score.bias_d.toFixed(2)}`,
+      `same interval ${same.score.bias_d.toFixed(2)}; of the median date ours ${ours.medianBias_d.toFixed(2)}, theirs ${same.score.medianBias_d.toFixed(2)}`,
       `within ${biasGoal_d} d`,
       Math.abs(ours.bias_d) < biasGoal_d,
     );
@@ -99,8 +99,8 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
       ours.coverage_frac,
       "share",
       `${ours.n} forecasts`,
-      "0.75 to 0.85",
-      inside(ours, 0.75, 0.85),
+      "0.70 to 0.90",
+      inside(ours, 0.7, 0.9),
     );
     add(
       `mean width of the 80 % range, ${name}`,
@@ -122,7 +122,7 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
   };
   describe("one weighing a cycle", once(test), 0.3);
   describe("no weighing", never(test), 1);
-  const group = (name: string, cases: readonly Scored[]) => {
+  const group = (name: string, cases: readonly Scored[], least = 0.7, most = 0.9) => {
     if (cases.length === 0) return;
     const score = scoreOf(cases);
     add(
@@ -130,11 +130,11 @@ export function skillTable(pots: number, days: number, seeds: readonly number[] 
       score.coverage_frac,
       "share",
       `${score.n} forecasts, CRPS ${score.crps_d.toFixed(2)} d, bias ${score.bias_d.toFixed(2)} d`,
-      "0.70 to 0.90",
-      inside(score, 0.7, 0.9),
+      `${least.toFixed(2)} to ${most.toFixed(2)}`,
+      inside(score, least, most),
     );
   };
-  group("all pots", test);
+  group("all pots", test, 0.75, 0.85);
   // A lead time is what a forecast says when it is issued. Sorted by what came instead, the longest waits are by choice those that
   // came later than said: no forecast holds 80 % of them, and the rows are there to show how far it is.
   for (const part of [0, 1, 2, 3]) group(`lead-time quarter ${part + 1}`, quarter(test, part, saidLead_d));
