@@ -94,7 +94,7 @@ export function formOutline(size: {
  *
  * @source even-odd rule, textbook
  */
-export function isInside(corners: readonly Corner[], across: number, up: number): boolean {
+function isInside(corners: readonly Corner[], across: number, up: number): boolean {
   let inside = false;
   for (let i = 0, j = corners.length - 1; i < corners.length; j = i, i += 1) {
     const [xi, yi] = corners[i] as Corner;

@@ -227,7 +227,7 @@ export function firstDirection(bench: Pick<Bench, "tree" | "sky" | "settings">, 
  *
  * @source our assumption
  */
-export function firstChance(bench: Bench, cut: number): number {
+function firstChance(bench: Bench, cut: number): number {
   return chancesBelow(bench, cut, 1)[0]?.chance_frac ?? 0;
 }
 

@@ -2,7 +2,11 @@ import { type Generator, seededGenerator } from "../chance/index.ts";
 import type { StemNode } from "./tree.ts";
 import { along, levelDirection, type Triple, unit } from "./vector.ts";
 
-/** A small pepper grown by rule and chance, for tests: a trunk, a fork, branches with leaves. */
+/**
+ * A small pepper grown by rule and chance, for tests: a trunk, a fork, branches with leaves.
+ *
+ * @source our assumption
+ */
 export function testPlant(seed: string, leaves_n = 60): readonly StemNode[] {
   const chance = seededGenerator(seed);
   const nodes: StemNode[] = [];

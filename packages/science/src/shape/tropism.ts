@@ -70,7 +70,7 @@ export function preferredDirection(light: Triple, lightPull: number): Triple {
  *
  * @source Bastien2013; closed form derived here
  */
-export function shootDirection(start: Triple, preferred: Triple, stretches: number): Triple {
+function shootDirection(start: Triple, preferred: Triple, stretches: number): Triple {
   const cosine = Math.max(-1, Math.min(1, dot(start, preferred)));
   const angle0 = Math.acos(cosine);
   if (angle0 < 1e-6) return preferred;

@@ -1,29 +1,13 @@
 import { within } from "../errors/index.ts";
 import { keptRows } from "./cuts.ts";
 import { fitsOutline, overlap_frac } from "./outline.ts";
-import { type Bench, type PlanTerms, planTerms, planValue } from "./plan-score.ts";
+import type { Bench, PlanTerms } from "./plan-score.ts";
 import { type Grower, type GrownShoot, type Sprout, sproutsAfter } from "./preview.ts";
 import type { StemNode } from "./tree.ts";
 import type { Triple } from "./vector.ts";
 
 /** The week at which plans are judged. @source our assumption */
 const JUDGED_WEEK = 6;
-
-/**
- * What a plan is worth in one draw, its shoots grown to week 6.
- *
- * The terms of the plan as it stands, with outline and break-outs those of the grown crown
- *
- * @source our assumption
- */
-export function grownValue(
-  bench: Bench,
-  cuts: readonly number[],
-  grower: Grower,
-  draw: number | "middle",
-): number {
-  return planValue(grownTerms(bench, cuts, sproutsAfter(bench, cuts), planTerms(bench, cuts), grower, draw));
-}
 
 /**
  * The terms of a plan in one draw, with what was worked out before handed in.

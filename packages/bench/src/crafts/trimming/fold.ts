@@ -119,7 +119,7 @@ function cut(slice: TrimSlice, data: CutMade, at_ms: number): TrimSlice {
 }
 
 /** A node and all that hangs on it. */
-export function goneWith(nodes: readonly TraceNode[], first: string): ReadonlySet<string> {
+function goneWith(nodes: readonly TraceNode[], first: string): ReadonlySet<string> {
   const gone = new Set([first]);
   for (let grew = true; grew; ) {
     grew = false;

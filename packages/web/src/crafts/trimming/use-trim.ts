@@ -10,7 +10,7 @@ interface Trim {
   readonly isMissing?: true;
 }
 
-export const CRAFT = "trimming";
+const CRAFT = "trimming";
 
 /** The craft's own page, as it answers what was asked; the last answer stays while the next is reckoned. */
 export function useTrim(ask: TrimAsk): Trim {
