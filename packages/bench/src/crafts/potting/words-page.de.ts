@@ -9,7 +9,7 @@ export const pageGerman = (say: Say): PageWords => {
     form: { round: "rund", rectangular: "eckig", oval: "oval" },
     chooseBags: "Welche Säcke sind da?",
     mixSaid: (mix, chance_frac, air_frac) =>
-      `${mix}. Chance auf ${say.percent(air_frac)} Luft oder mehr nach dem Gießen: etwa ${say.number(Math.round(10 * chance_frac))} von 10.`,
+      `${mix}. Chance auf ${say.percent(air_frac)} Luft oder mehr nach dem Gießen: etwa ${say.number(Math.min(9, Math.round(10 * chance_frac)))} von 10.`,
     noMix: (air_frac, depth) =>
       `Keine Mischung dieser Säcke behält ${say.percent(air_frac)} Luft bei ${depth} Substrat.`,
     granularOnly: (parts) => `In dieser Schale nur körnige Mischungen: ${parts}.`,

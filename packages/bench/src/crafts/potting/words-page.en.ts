@@ -9,7 +9,7 @@ export const pageEnglish = (say: Say) => {
     form: { round: "round", rectangular: "rectangular", oval: "oval" },
     chooseBags: "Which bags are on the shelf?",
     mixSaid: (mix: string, chance_frac: number, air_frac: number) =>
-      `${mix}. Chance of ${say.percent(air_frac)} air or more after watering: about ${say.number(Math.round(10 * chance_frac))} in 10.`,
+      `${mix}. Chance of ${say.percent(air_frac)} air or more after watering: about ${say.number(Math.min(9, Math.round(10 * chance_frac)))} in 10.`,
     noMix: (air_frac: number, depth: string) =>
       `No mix of these bags keeps ${say.percent(air_frac)} air in ${depth} of medium.`,
     granularOnly: (parts: string) => `Granular mixes only in this tray: ${parts}.`,

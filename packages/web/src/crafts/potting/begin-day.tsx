@@ -9,7 +9,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useSay, useSettings } from "../../shell/say.ts";
-import { Held } from "./day-screen.tsx";
+import { Held } from "./held.tsx";
 import styles from "./potting.module.css";
 import { usePottingWords } from "./use-potting.ts";
 

@@ -14,6 +14,7 @@ import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { fromCrafts } from "../index.ts";
 import { BeginDay } from "./begin-day.tsx";
+import { Held } from "./held.tsx";
 import styles from "./potting.module.css";
 import { usePotting, usePottingWords } from "./use-potting.ts";
 
@@ -171,23 +172,6 @@ function Rail({ page }: { readonly page: DayPage }) {
         {words.mixDesk}
       </Key>
     </Frame>
-  );
-}
-
-/** What came off the rail today and what must now leave it alone. */
-export function Held({ page }: { readonly page: DayPage }) {
-  const words = usePottingWords();
-  return (
-    <section className={pages["part"]}>
-      <h2>{words.held}</h2>
-      <ul>
-        {page.held.map(({ number, said }) => (
-          <li key={number}>
-            {number}: {said}
-          </li>
-        ))}
-      </ul>
-    </section>
   );
 }
 

@@ -189,7 +189,7 @@ function Desk({ page, plant, bags, onBags, onPot }: DeskProps) {
           <ul>
             {page.others.map((other) => (
               <li key={other.said}>
-                {other.said}, {words.chance(say.number(Math.round(10 * other.chance_frac)))}
+                {other.said}, {words.chance(say.number(Math.min(9, Math.round(10 * other.chance_frac))))}
               </li>
             ))}
           </ul>
