@@ -64,7 +64,7 @@ const isSplit = (label: Shape) =>
 const SPLIT_MISSES_frac = 0.002;
 
 /** What cannot be guessed of a label, worded as what to look for on it. */
-export function labelTrouble(label: Shape): string | undefined {
+function labelTrouble(label: Shape): string | undefined {
   for (const [of, said, which, apart] of oxides) {
     const share_frac = label[`${of}_frac`] ?? 0;
     if (share_frac > 0 && label[said] === undefined)

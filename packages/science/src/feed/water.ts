@@ -111,7 +111,7 @@ export function ionsOf(amounts: Amounts): Ions {
  *
  * @source our assumption, the definition
  */
-export const chargeOf = (ions: Ions): number =>
+const chargeOf = (ions: Ions): number =>
   (ions.NH4_mmol_L ?? 0) +
   (ions.K_mmol_L ?? 0) +
   (ions.Na_mmol_L ?? 0) +

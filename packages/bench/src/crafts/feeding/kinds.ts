@@ -69,7 +69,7 @@ export const FLUSHED = "feeding.flushed";
 export const MIXED = "feeding.mixed";
 
 /** Species of a solution, with what a litre of it holds [mg]. */
-export const speciesOf = (solution: Solution): readonly (readonly [SoluteSpecies, number])[] =>
+const speciesOf = (solution: Solution): readonly (readonly [SoluteSpecies, number])[] =>
   soluteSpecies.flatMap((of) => {
     const held_mg = solution[`${of}_mg_L`];
     return held_mg === undefined || held_mg === 0 ? [] : [[of, held_mg] as const];

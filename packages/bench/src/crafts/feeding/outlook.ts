@@ -15,7 +15,7 @@ const DAY_ms = 86_400_000;
 const FEED_min = 0.7;
 const LATEST_d = 7;
 /** A tank is not kept longer. @source common practice, no source */
-export const TANK_KEEPS_d = 7;
+const TANK_KEEPS_d = 7;
 
 /** Everything feeding says of a plant now. */
 export function feedOutlook(slice: FeedSlice, sight: Outward): Outlook {
@@ -115,7 +115,7 @@ export function feedAsks(world: World<FeedSlice>): readonly Ask[] {
 }
 
 /** The tank that was made for this pot, while it keeps. */
-export const tankOf = ({ tank, fedAt_ms }: FeedSlice, now_ms: number): Tank | undefined =>
+const tankOf = ({ tank, fedAt_ms }: FeedSlice, now_ms: number): Tank | undefined =>
   tank && now_ms - tank.at_ms < TANK_KEEPS_d * DAY_ms && (fedAt_ms ?? 0) < tank.at_ms ? tank : undefined;
 
 /** No feed after a hard cut until new leaves; a flush stays allowed. */

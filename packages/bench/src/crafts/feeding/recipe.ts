@@ -42,7 +42,7 @@ export interface Wanted {
   readonly products_n: number;
 }
 
-export const problemOf = (
+const problemOf = (
   { group, volume_L, water, bottles, products_n }: Wanted,
   world: World<FeedSlice>,
 ): MixProblem => ({
