@@ -4,9 +4,8 @@ import type { Json } from "../../book/entry.ts";
 import { createLedger } from "../../house/index.ts";
 import { craftPage, deskAt } from "../../pages/index.ts";
 import type { Language } from "../../words/say.ts";
-import { growth } from "../growth/index.ts";
-import { lighting } from "../lighting/index.ts";
-import { fruiting } from "./index.ts";
+
+import { crafts } from "../registry.ts";
 import type { FruitPage, PlantFruit } from "./page-shape.ts";
 
 const DAY_ms = 86_400_000;
@@ -15,7 +14,7 @@ const ME = plantId(1);
 /** One plant on a bench of constant air and light. */
 function bed(plant: Record<string, Json> = {}, air: { air_C?: number; dli_mol_m2_d?: number } = {}) {
   const { air_C = 22, dli_mol_m2_d = 12 } = air;
-  const ledger = createLedger({ crafts: [lighting, growth, fruiting], site: TEST_SITE });
+  const ledger = createLedger({ crafts, site: TEST_SITE });
   const pen = testPen(ledger);
   const write = (day: number, kind: string, data: Json, on: string = ME) =>
     ledger.add([pen.at(24 * day, { kind, on: [on], data })]);

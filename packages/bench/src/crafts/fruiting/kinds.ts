@@ -19,7 +19,7 @@ const floweredSchema = v.strictObject({
 });
 export type Flowered = v.InferOutput<typeof floweredSchema>;
 
-export const brushings = ["brush", "tap", "vibration"] as const;
+const brushings = ["brush", "tap", "vibration"] as const;
 const brushedSchema = v.strictObject({
   open_n: count("flowers brushed", 1, MOST_n),
   how: v.optional(choice("how pollen was moved", brushings), "brush"),
@@ -30,7 +30,7 @@ export type Brushed = v.InferOutput<typeof brushedSchema>;
 const countedSchema = v.strictObject({ fruits_n: count("fruits", 0, MOST_n), branch, roughly });
 export type Counted = v.InferOutput<typeof countedSchema>;
 
-export const pinched = ["buds", "flowers", "fruits"] as const;
+const pinched = ["buds", "flowers", "fruits"] as const;
 const thinnedSchema = v.strictObject({
   what: choice("what was pinched out", pinched),
   removed_n: count("pinched out", 1, MOST_n),
@@ -73,7 +73,7 @@ const pickedSchema = v.pipe(
 );
 export type Picked = v.InferOutput<typeof pickedSchema>;
 
-export const aims = ["full", "many"] as const;
+const aims = ["full", "many"] as const;
 const aimedSchema = v.strictObject({ aim: choice("what is wanted", aims) });
 export type Aimed = v.InferOutput<typeof aimedSchema>;
 

@@ -20,7 +20,7 @@ function partOf_Cd(day: AirDay, pepper: Pepper, from_ms: number, to_ms: number):
 }
 
 /** Warmth of a whole day for such a pepper; plants of one place and kind share it. */
-export function warmthOfDay_Cd(day: AirDay, pepper: Pepper): number {
+function warmthOfDay_Cd(day: AirDay, pepper: Pepper): number {
   let days = whole.get(pepper);
   if (!days) {
     days = new WeakMap();
@@ -108,7 +108,7 @@ export function courseAhead(pepper: Pepper, air: Air, spot: string | undefined, 
 }
 
 /** Mean air of a day; of its lit hours, and its coldest. */
-export function meanAir_C({ spells, from_ms, to_ms }: AirDay): number {
+function meanAir_C({ spells, from_ms, to_ms }: AirDay): number {
   let sum = 0;
   for (const spell of spells) sum += spell.air_C * (spell.to_ms - spell.from_ms);
   return held(sum / (to_ms - from_ms));
