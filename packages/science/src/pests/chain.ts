@@ -1,7 +1,7 @@
 import { at, type HiddenStages } from "./clocks.ts";
 
 /** Substages of each stage that an animal grows through: a spread of 12 % about its mean. */
-export const SUBSTAGES_n = 70;
+const SUBSTAGES_n = 70;
 /** Egg, young and pupa in substages, then all adults. */
 export const CHAIN_n = 3 * SUBSTAGES_n + 1;
 /** A larger step would narrow the spread. */

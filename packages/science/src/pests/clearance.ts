@@ -12,7 +12,7 @@ export type WatchAct =
       /** leaves or shoots looked at, over which the pest sits unevenly; left out for a tap or a disc */
       readonly leaves_n?: number;
       /** damage that shows some days after there were several, and the chance to see it: twisted tips of broad mites */
-      readonly signs?: { readonly after_d: number; readonly frac: number };
+      readonly signs?: { readonly after_d: number; readonly seen_frac: number };
     }
   | { readonly act: "card"; readonly from_d: number; readonly day_d: number; readonly catch_per_d: number }
   | {
@@ -176,7 +176,7 @@ function afterLook(watch: PestWatch, h: Hypothesis, act: WatchAct & { readonly a
       const expected =
         alive.grown * Math.min(0.98, act.sight_frac * eye) + alive.young * Math.min(0.98, young * eye);
       const at = i * EYES.length + j;
-      const unseen = hasSigns ? 1 - (act.signs?.frac ?? 0) : 1;
+      const unseen = hasSigns ? 1 - (act.signs?.seen_frac ?? 0) : 1;
       h.weights[at] = (h.weights[at] as number) * missed(expected, act, clumping) * unseen;
     }
   }

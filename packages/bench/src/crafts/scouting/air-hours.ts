@@ -5,7 +5,7 @@ import type { Outward } from "../craft.ts";
 import type { ScoutSlice } from "./slice.ts";
 
 /** A watch looks back so far: older looks tell little of what is here now. @source our assumption */
-export const BACK_d = 112;
+const BACK_d = 112;
 /** Looks are planned so far ahead. */
 export const AHEAD_d = 70;
 /** Watches begin on a common grid, so that plants in one air share what grows there. */

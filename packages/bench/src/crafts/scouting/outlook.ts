@@ -77,7 +77,7 @@ export function saidOf(gate: Gate, sight: Outward): string {
 }
 
 /** Dates spread over the band, half of them on either side of the best one; none where there is no end to it. */
-export function beadsOf({ best_ms, early_ms, late_ms }: Gate): readonly number[] {
+function beadsOf({ best_ms, early_ms, late_ms }: Gate): readonly number[] {
   if (best_ms === undefined || early_ms === undefined || late_ms === undefined) return [];
   return Array.from({ length: BEADS_n }, (_, i) => {
     const share = (i + 0.5) / BEADS_n;

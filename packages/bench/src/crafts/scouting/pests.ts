@@ -85,7 +85,7 @@ const SITS: Readonly<
 const ALL_TIPS_n = 3;
 const ALL_LEAVES_n = 12;
 /** Twisted tips of broad mites, once several have sucked for ten days. @source our assumption */
-export const TWISTED = { after_d: 10, frac: 0.5 } as const;
+export const TWISTED = { after_d: 10, seen_frac: 0.5 } as const;
 
 export interface Seeing {
   readonly grown_frac: number;

@@ -64,7 +64,7 @@ export interface Reckoned {
 }
 
 /** Ways of looking used lately, to be used again; a guided look where there were none. */
-export function planOf(slice: ScoutSlice, now_ms: number): readonly Planned[] {
+function planOf(slice: ScoutSlice, now_ms: number): readonly Planned[] {
   const plan = new Map<string, Planned>();
   for (const act of slice.acts) {
     if (act.at_ms < now_ms - 3 * HABIT_d * DAY_ms || act.at_ms > now_ms) continue;

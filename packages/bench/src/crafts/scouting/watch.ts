@@ -56,7 +56,7 @@ export function watchStart_ms(slice: ScoutSlice): number | undefined {
 }
 
 /** Odds at the start of a watch, and what they are made of. */
-export function startOdds(
+function startOdds(
   slice: ScoutSlice,
   sight: Outward,
   start_ms: number,

@@ -134,7 +134,7 @@ export function demandBy(asker: Asker, day: AirDay, from_ms: number, to_ms: numb
   };
 }
 
-export const demandOf = (sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) =>
+const demandOf = (sight: Sight, day: AirDay, from_ms: number, to_ms: number, leafArea_m2: number) =>
   demandBy(askerOf(sight), day, from_ms, to_ms, leafArea_m2);
 
 /** Rates from the state and the readings at the start of the step. */
