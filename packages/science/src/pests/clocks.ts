@@ -171,7 +171,6 @@ export const pestClocks: Readonly<Record<PestName, PestClock>> = {
  */
 export const at = (curve: Curve, air_C: number): number => between(air_C, curve.temperatures_C, curve.values);
 
-
 /**
  * What a pest's clock says at a steady temperature: how fast it grows a day, and the times to its first birth and out of hiding.
  *
