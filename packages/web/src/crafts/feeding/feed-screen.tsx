@@ -13,6 +13,7 @@ import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
+import { MixingTabs } from "../mixing-tabs.tsx";
 import styles from "./feed.module.css";
 import { MeterScreen } from "./meter-screen.tsx";
 import { useFeed, useFeedWords } from "./use-feed.ts";
@@ -93,16 +94,7 @@ function Card({ page, onAsk, onRead }: CardProps) {
         </>
       }
     >
-      <Choices
-        legend={words.tabs}
-        quiet
-        options={[
-          { value: "feed", said: words.tabFeed },
-          { value: "medium", said: words.tabMedium },
-        ]}
-        value="feed"
-        onChoose={(tab) => tab === "medium" && go("/craft/potting/mix")}
-      />
+      <MixingTabs at="feed" />
       {page.groups.length > 1 ? (
         <Choices
           legend={words.for}

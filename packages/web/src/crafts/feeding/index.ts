@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { FeedingMark } from "./mark.tsx";
 
@@ -7,11 +7,11 @@ export const feeding: CraftScreens = {
   pages: [
     {
       path: "/craft/feeding",
-      screen: lazy(async () => ({ default: (await import("./feed-screen.tsx")).FeedScreen })),
+      screen: onDemand(async () => (await import("./feed-screen.tsx")).FeedScreen),
     },
     {
       path: "/craft/feeding/label",
-      screen: lazy(async () => ({ default: (await import("./label-screen.tsx")).LabelScreen })),
+      screen: onDemand(async () => (await import("./label-screen.tsx")).LabelScreen),
     },
   ],
 };

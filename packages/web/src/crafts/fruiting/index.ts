@@ -1,8 +1,8 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { FruitingMark } from "./mark.tsx";
 
-const screen = lazy(async () => ({ default: (await import("./fruit-screen.tsx")).FruitScreen }));
+const screen = onDemand(async () => (await import("./fruit-screen.tsx")).FruitScreen);
 
 export const fruiting: CraftScreens = {
   mark: FruitingMark,

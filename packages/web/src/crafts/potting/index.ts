@@ -1,15 +1,15 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { PottingMark } from "./mark.tsx";
 
-const mixScreen = lazy(async () => ({ default: (await import("./mix-screen.tsx")).MixScreen }));
+const mixScreen = onDemand(async () => (await import("./mix-screen.tsx")).MixScreen);
 
 export const potting: CraftScreens = {
   mark: PottingMark,
   pages: [
     {
       path: "/craft/potting",
-      screen: lazy(async () => ({ default: (await import("./day-screen.tsx")).DayScreen })),
+      screen: onDemand(async () => (await import("./day-screen.tsx")).DayScreen),
     },
     { path: "/craft/potting/mix", screen: mixScreen },
     { path: "/craft/potting/mix/:plant", screen: mixScreen },

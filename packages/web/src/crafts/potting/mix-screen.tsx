@@ -12,6 +12,7 @@ import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
+import { MixingTabs } from "../mixing-tabs.tsx";
 import { CutOpen } from "./cut-open.tsx";
 import { Measure } from "./measure.tsx";
 import styles from "./potting.module.css";
@@ -89,6 +90,7 @@ function Desk({ page, plant, bags, onBags, onPot }: DeskProps) {
         )
       }
     >
+      <MixingTabs at="medium" />
       <p className={`serif ${pages["lead"]}`} aria-live="polite">
         {page.said}
       </p>

@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { ScoutingMark } from "./mark.tsx";
 
@@ -7,15 +7,15 @@ export const scouting: CraftScreens = {
   pages: [
     {
       path: "/craft/scout",
-      screen: lazy(async () => ({ default: (await import("./list-screen.tsx")).ScoutList })),
+      screen: onDemand(async () => (await import("./list-screen.tsx")).ScoutList),
     },
     {
       path: "/craft/scout/:plant",
-      screen: lazy(async () => ({ default: (await import("./look-screen.tsx")).LookScreen })),
+      screen: onDemand(async () => (await import("./look-screen.tsx")).LookScreen),
     },
     {
       path: "/craft/scout/:plant/treat",
-      screen: lazy(async () => ({ default: (await import("./treat-screen.tsx")).TreatScreen })),
+      screen: onDemand(async () => (await import("./treat-screen.tsx")).TreatScreen),
     },
   ],
 };

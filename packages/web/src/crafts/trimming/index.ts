@@ -1,4 +1,4 @@
-import { lazy } from "react";
+import { onDemand } from "../../words/on-demand.ts";
 import type { CraftScreens } from "../screens.ts";
 import { TrimmingMark } from "./mark.tsx";
 
@@ -7,27 +7,27 @@ export const trimming: CraftScreens = {
   pages: [
     {
       path: "/craft/trim",
-      screen: lazy(async () => ({ default: (await import("./list-screen.tsx")).TrimList })),
+      screen: onDemand(async () => (await import("./list-screen.tsx")).TrimList),
     },
     {
       path: "/craft/trim/:plant",
-      screen: lazy(async () => ({ default: (await import("./trim-screen.tsx")).TrimScreen })),
+      screen: onDemand(async () => (await import("./trim-screen.tsx")).TrimScreen),
     },
     {
       path: "/craft/trim/:plant/trace",
-      screen: lazy(async () => ({ default: (await import("./trace-screen.tsx")).TraceScreen })),
+      screen: onDemand(async () => (await import("./trace-screen.tsx")).TraceScreen),
     },
     {
       path: "/craft/trim/:plant/sketch",
-      screen: lazy(async () => ({ default: (await import("./sketch-screen.tsx")).SketchScreen })),
+      screen: onDemand(async () => (await import("./sketch-screen.tsx")).SketchScreen),
     },
     {
       path: "/craft/trim/:plant/cuts",
-      screen: lazy(async () => ({ default: (await import("./cuts-screen.tsx")).CutsScreen })),
+      screen: onDemand(async () => (await import("./cuts-screen.tsx")).CutsScreen),
     },
     {
       path: "/craft/trim/:plant/print/:key",
-      screen: lazy(async () => ({ default: (await import("./print-screen.tsx")).PrintScreen })),
+      screen: onDemand(async () => (await import("./print-screen.tsx")).PrintScreen),
     },
   ],
 };

@@ -22,6 +22,7 @@ export const desk: Words["desk"] = {
   reckoner: "Rechner",
   settings: "Einstellungen",
   toTheRound: "ZUR RUNDE",
+  mixing: { what: "Was gemischt wird", feed: "Dünger", medium: "Substrat" },
 };
 
 export const benches: Words["benches"] = {

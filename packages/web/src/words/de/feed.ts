@@ -3,9 +3,6 @@ import type { feed as english } from "../en/feed.ts";
 /** Mischtisch für Dünger. */
 export const feed: typeof english = {
   title: "Dünger mischen",
-  tabs: "Was gemischt wird",
-  tabFeed: "Dünger",
-  tabMedium: "Substrat",
   refused: (reason) => `Das lässt sich nicht mischen: ${reason}.`,
   noPage: "Dieses Programm hat kein Düngen.",
   for: "Für",

@@ -21,6 +21,7 @@ export const desk = {
   reckoner: "Reckoner",
   settings: "Settings",
   toTheRound: "TO THE ROUND",
+  mixing: { what: "What is mixed", feed: "feed", medium: "medium" },
 };
 
 /** Benches, their air and the light written for them. */

@@ -1,9 +1,6 @@
 /** Screen 5, the feed half: the mixing desk, one label, one reading. */
 export const feed = {
   title: "Mix feed",
-  tabs: "What is mixed",
-  tabFeed: "feed",
-  tabMedium: "medium",
   refused: (reason: string) => `This can’t be mixed: ${reason}.`,
   noPage: "This program has no craft of feeding.",
   for: "For",
