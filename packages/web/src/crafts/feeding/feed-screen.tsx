@@ -95,27 +95,29 @@ function Card({ page, onAsk, onRead }: CardProps) {
       }
     >
       <MixingTabs at="feed" />
-      {page.groups.length > 1 ? (
-        <Choices
-          legend={words.for}
-          options={page.groups.map(({ key, said }) => ({ value: key, said }))}
-          value={chosen.key}
-          onChoose={(group) => onAsk({ group })}
-        />
-      ) : (
-        <p className="serif">{page.said}</p>
-      )}
-      {chosen.pots.length > 0 && (
-        <p className={styles["small"]}>{say.list(chosen.pots.map(({ number }) => number))}</p>
-      )}
-      <p>
-        {words.water}: {water.said} <OriginMark origin={water.origin} />
-      </p>
-      {water.notes.map((note) => (
-        <p key={note} className="serif">
-          {note}
+      <div className={styles["part"]}>
+        {page.groups.length > 1 ? (
+          <Choices
+            legend={words.for}
+            options={page.groups.map(({ key, said }) => ({ value: key, said }))}
+            value={chosen.key}
+            onChoose={(group) => onAsk({ group })}
+          />
+        ) : (
+          <p className="serif">{page.said}</p>
+        )}
+        {chosen.pots.length > 0 && (
+          <p className={styles["small"]}>{say.list(chosen.pots.map(({ number }) => number))}</p>
+        )}
+        <p>
+          {words.water}: {water.said} <OriginMark origin={water.origin} />
         </p>
-      ))}
+        {water.notes.map((note) => (
+          <p key={note} className="serif">
+            {note}
+          </p>
+        ))}
+      </div>
       <Care word={words.care}>{page.cautions[0]}</Care>
       {trouble && (
         <div role="status" className={styles["ask"]}>

@@ -40,9 +40,7 @@ export function ScoutList() {
               <span className={styles["number"]}>{row.number}</span>
               <span>{row.said}</span>
               {row.isDue && <span className={styles["due"]}>{words.look(row.number)}</span>}
-              <span className={styles["small"]}>
-                {row.bench} {row.kind}
-              </span>
+              <span className={styles["small"]}>{[row.bench, row.kind].filter(Boolean).join(", ")}</span>
             </button>
           </li>
         ))}
