@@ -1,7 +1,7 @@
 import type { Entry } from "@sillwood/bench/book";
 import { FORECAST_ISSUED, parseForecasts } from "@sillwood/bench/issued";
 import type { Draft } from "@sillwood/bench/round";
-import { afterEach, beforeEach, expect, test, vi } from "vitest";
+import { afterEach, beforeAll, beforeEach, expect, test, vi } from "vitest";
 import { fileStore } from "../device/file-store.ts";
 import type { Server } from "../device/server.ts";
 import { asking, MORNING_ms, trialClerk, trialServer } from "./trial.ts";
@@ -20,6 +20,8 @@ const SOON_ms = 60_000;
 const DAY_ms = 86_400_000;
 type Trial = Awaited<ReturnType<typeof trialClerk>>;
 
+// Loaded with the first round of a day; here it must not come between the pause and its end.
+beforeAll(() => import("./issued-part.ts"));
 beforeEach(() => {
   vi.useFakeTimers({ toFake: ["setTimeout", "clearTimeout"] });
 });
