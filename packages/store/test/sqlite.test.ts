@@ -104,7 +104,7 @@ describe("SQLite", () => {
     const store = await openSqlite({ path });
     await store.append({ entries: someEntries(2, 25), redacted: [] });
     const report = await store.backup(join(folder, "backup"));
-    const copy = await openSqlite({ path: report.paths[1] as string });
+    const copy = await openSqlite({ path: report.paths.find((at) => at.endsWith(".sqlite")) as string });
     expect(await copy.count_n()).toBe(25);
     expect(await copy.verify("all")).toMatchObject({ checked_n: 25, damaged: [], recounted_n: 0 });
     await copy.close();
