@@ -59,6 +59,7 @@ it("walk 10: a round walked on paper is typed back with its exceptions and a wei
     // The sheet as the printer gets it.
     const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
     expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
+    expect(tasks.length).toBeGreaterThanOrEqual(40);
     await page.emulateMedia({ media: "print" });
     const printed = await page.evaluate(() => {
       const sheet = document.querySelector("article");
@@ -151,29 +152,6 @@ it("walk 10: a round walked on paper is typed back with its exceptions and a wei
       walked.filter(({ on }) => on[0] !== less.plant),
     );
     walker.finish({ taps_n: 12, digits_n: 11, typedValues_n: 2 });
-  } finally {
-    await device.discard();
-  }
-});
-
-it("walk 10: forty tasks fit on one page", async () => {
-  // Three months without anybody: the round of that morning is a long one, with the yard's pots in it.
-  const now_ms = demoLook.now_ms + 96 * 86_400_000;
-  // Turned the evening before, so that each pot has one row: forty of them, not sixty.
-  const turned = ["enter", "lighting.turned", "@south-sill", "@cold-room", "clockwise=90"];
-  await askDemo(house, turned, now_ms - 43_200_000);
-  const device = await openDevice({ ...demoLook, now_ms });
-  try {
-    const { page } = device;
-    await page.goto(house.address);
-    await enter(page, house, "grower");
-    await page.goto(`${house.address}#/print/round`);
-    await page.getByRole("button", { name: "PRINT", exact: true }).waitFor();
-    await settled(page);
-    const rows_n = await page.locator("article [class*=row]:has([class*=write])").count();
-    expect(rows_n).toBeGreaterThanOrEqual(40);
-    const pdf = (await page.pdf({ format: "A4" })).toString("latin1");
-    expect(pdf.match(/\/Type\s*\/Page\b/g)).toHaveLength(1);
   } finally {
     await device.discard();
   }

@@ -163,7 +163,10 @@ it("walk 17: two photos traced by touch alone, plans on the photo, another joint
     await page.goBack();
     await walker.tap(page.getByRole("button", { name: "I MADE CUT A" }));
     await allOnServer(page);
-    expect((await entriesSince(house, entries)).map(({ kind }) => kind)).toContain("trimming.cut");
+    // The touch may still be on its way to the disk of the phone when all before it is on the server.
+    await expect
+      .poll(async () => (await entriesSince(house, entries)).map(({ kind }) => kind))
+      .toContain("trimming.cut");
     // Beside the taps on the photos: begin, keep the trace, other joint, one joint, back, keep the plan, print, cut made.
     walker.finish({ taps_n: 8 });
   } finally {

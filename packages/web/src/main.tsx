@@ -1,5 +1,6 @@
 import "./styles/tokens.css";
 import "./styles/base.css";
+import "./effects-at-once.ts";
 import { createRoot } from "react-dom/client";
 import { settings } from "./device/settings.ts";
 import { engineOver, type Port } from "./engine/client.ts";

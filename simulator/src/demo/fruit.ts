@@ -2,9 +2,8 @@ import type { LocalDay } from "../nursery/calendar.ts";
 import { ROLES, SHELF, STORY } from "./cast.ts";
 import { evening, grower, type Hands, type Pending } from "./setting-up.ts";
 
-/** Open flowers that the grower counted the evening before: nine on six plants, one of them on the sill. */
-const OPEN: readonly number[] = [2, 1, 2, 1, 1];
-const OPEN_127_n = 2;
+/** Open flowers that the grower counted the evening before: nine on six plants of the shelf. */
+const OPEN: readonly number[] = [2, 1, 2, 1, 1, 2];
 /** A shelf plant whose branches were named in half a minute: thickness mm, length cm, lean, leaves, fruits counted. */
 const BRANCHED = 105;
 const BRANCHES = [
@@ -39,7 +38,6 @@ export function fruitWritten(hands: Hands, days: readonly LocalDay[]): Pending[]
     ...OPEN.map((open_n, each) =>
       write(1, "fruiting.flowered", shelf[each] as number, { open_n, buds_n: open_n * 3 }, 18.5 + each / 60),
     ),
-    write(1, "fruiting.flowered", 127, { open_n: OPEN_127_n, buds_n: 5 }, 18.7),
     ...BRANCHES.flatMap(([branch, thickness_mm, length_cm, lean_deg, leaves_n, fruits_n], each) => [
       write(
         5,

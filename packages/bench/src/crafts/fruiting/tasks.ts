@@ -45,8 +45,8 @@ function brushTask(slice: FruitSlice, now: FruitNow, sight: Outward): Task | und
     must: false,
     amount: { value: due.open_n, unit: "" },
     title: words.task.brush,
-    said: `${words.flowers(due.open_n)}: ${words.task.brushHow}`,
-    ...(due.visits_n === 0 ? { then: words.task.brushAgain } : {}),
+    said: words.task.brushSaid(words.flowers(due.open_n)),
+    then: words.task.brushHow(due.visits_n === 0),
     get why() {
       const { chance_frac, brushed_frac } = now.setting();
       return words.task.brushWhy(say.percent(chance_frac), say.percent(brushed_frac));

@@ -46,8 +46,8 @@ export interface FruitingWords {
   cannotRipen(air: string, floor: string): string;
   readonly task: {
     readonly brush: string;
-    readonly brushHow: string;
-    readonly brushAgain: string;
+    brushSaid(flowers: string): string;
+    brushHow(again: boolean): string;
     brushWhy(still: string, brushed: string): string;
     readonly thin: string;
     thinSaid(removed: string, keep: string): string;

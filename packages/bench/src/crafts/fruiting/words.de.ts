@@ -55,8 +55,9 @@ export const german = (say: Say): FruitingWords => ({
     `bei ${air} reift sie nicht: wärmer stellen (mindestens ${floor}) oder zu einem Drittel gefärbt pflücken`,
   task: {
     brush: "PINSELN",
-    brushHow: "jede offene Blüte mit weichem Pinsel berühren oder den Stiel antippen, vor Mittag",
-    brushAgain: "morgen noch einmal",
+    brushSaid: (flowers) => `${flowers}, vor Mittag`,
+    brushHow: (again) =>
+      `jede mit weichem Pinsel berühren oder den Stiel antippen${again ? "; morgen noch einmal" : ""}`,
     brushWhy: (still, brushed) => `in stiller Luft setzen etwa ${still} an, bepinselt etwa ${brushed}`,
     thin: "AUSDÜNNEN",
     thinSaid: (removed, keep) => `${removed} auskneifen, ${keep} lassen`,

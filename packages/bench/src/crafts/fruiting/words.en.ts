@@ -54,8 +54,8 @@ export const english = (say: Say): FruitingWords => ({
     `at ${air} it will not ripen: bring it warm (${floor} at least), or pick at a third coloured`,
   task: {
     brush: "BRUSH",
-    brushHow: "touch each open flower with a soft brush, or tap the stem, before noon",
-    brushAgain: "again tomorrow",
+    brushSaid: (flowers) => `${flowers}, before noon`,
+    brushHow: (again) => `touch each with a soft brush, or tap the stem${again ? "; again tomorrow" : ""}`,
     brushWhy: (still, brushed) => `in still air about ${still} set, brushed about ${brushed}`,
     thin: "THIN",
     thinSaid: (removed, keep) => `pinch out ${removed}, keep ${keep}`,
