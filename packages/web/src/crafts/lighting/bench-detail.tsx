@@ -9,11 +9,11 @@ import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { LampPart } from "./lamp-part.tsx";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
 import { MonthBars } from "./month-bars.tsx";
 import { SideView } from "./side-view.tsx";
 import { SpotSaid } from "./spot-said.tsx";
 import { Unsure } from "./unsure.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface BenchDetailProps {
   readonly bench: BenchLight;

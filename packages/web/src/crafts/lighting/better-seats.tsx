@@ -5,7 +5,7 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { write } from "../../shell/last-line.ts";
 import { useWords } from "../../words/words.ts";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface BetterSeatsProps {
   readonly seats: Seats;

@@ -1,6 +1,6 @@
 import type { Caution } from "@sillwood/bench/crafts/lighting";
 import { Care } from "../../parts/ledger.tsx";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface CaresProps {
   readonly cautions: readonly Caution[];

@@ -9,7 +9,7 @@ import pages from "../../pages/pages.module.css";
 import { Key } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface DrawFormProps {
   readonly where: string;

@@ -3,8 +3,8 @@ import { useState } from "react";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
 import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
-import { useLightWords } from "./light-words.ts";
 import { SideView } from "./side-view.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface DrawLampProps {
   readonly page: LightPage;

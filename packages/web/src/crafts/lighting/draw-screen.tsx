@@ -7,8 +7,7 @@ import { DrawLamp } from "./draw-lamp.tsx";
 import { DrawStands } from "./draw-stands.tsx";
 import { DrawTimer } from "./draw-timer.tsx";
 import { DrawWindow } from "./draw-window.tsx";
-import { useLightWords } from "./light-words.ts";
-import { useLight } from "./use-light.ts";
+import { useLight, useLightWords } from "./use-light.ts";
 
 /** Window, lamp, timer or place of a spot said anew: filled with what stands, and drawn as it is typed. */
 export function DrawScreen() {

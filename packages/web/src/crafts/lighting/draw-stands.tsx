@@ -2,9 +2,9 @@ import type { BenchLight, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import type { FormData } from "../../pages/fields/entry-form.tsx";
 import { DrawForm } from "./draw-form.tsx";
-import { useLightWords } from "./light-words.ts";
 import { Plan } from "./plan.tsx";
 import { SideView } from "./side-view.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface DrawStandsProps {
   readonly bench: BenchLight;

@@ -10,8 +10,8 @@ import { Key, KeyRow } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
 import { Cares } from "./cares.tsx";
-import { useLightWords } from "./light-words.ts";
 import { clockOf, hourOf, timerData } from "./timer-typed.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface DrawTimerProps {
   readonly page: LightPage;

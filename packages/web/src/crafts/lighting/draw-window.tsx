@@ -6,9 +6,9 @@ import { Compass } from "../../pages/first-run/compass.tsx";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Cares } from "./cares.tsx";
 import { DrawForm } from "./draw-form.tsx";
-import { useLightWords } from "./light-words.ts";
 import { SideView } from "./side-view.tsx";
 import { Unsure } from "./unsure.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface DrawWindowProps {
   readonly page: LightPage;

@@ -3,7 +3,7 @@ import type { Draft } from "@sillwood/bench/round";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { useWords } from "../../words/words.ts";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface HeldReadingProps {
   readonly where: string;

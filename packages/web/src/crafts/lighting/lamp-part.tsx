@@ -8,7 +8,7 @@ import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { Cares } from "./cares.tsx";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface LampPartProps {
   readonly bench: BenchLight;

@@ -16,12 +16,11 @@ import { BenchBrief } from "./bench-brief.tsx";
 import { BenchDetail } from "./bench-detail.tsx";
 import { BetterSeats } from "./better-seats.tsx";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
 import { MonthChooser } from "./month-chooser.tsx";
 import { movesTo } from "./moves-to.ts";
 import { nextSpot } from "./next-spot.ts";
 import { Plan } from "./plan.tsx";
-import { useLight } from "./use-light.ts";
+import { useLight, useLightWords } from "./use-light.ts";
 
 /** Screen 3: benches from above with their light as height lines; when it stops being enough, and what to do. */
 export function LightScreen() {

@@ -2,9 +2,9 @@ import type { MonthBar, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useState } from "react";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { useSay } from "../../shell/say.ts";
-import { useLightWords } from "./light-words.ts";
 import styles from "./month-bars.module.css";
 import { glance } from "./plan.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface MonthBarsProps {
   readonly spot: Pick<SpotLit, "year">;

@@ -1,6 +1,6 @@
 import { Key, KeyRow } from "../../parts/key.tsx";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
+import { useLightWords } from "./use-light.ts";
 
 interface MonthChooserProps {
   readonly month: number;

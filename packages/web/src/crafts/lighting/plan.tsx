@@ -1,9 +1,9 @@
 import type { BenchLight, SpotLit } from "@sillwood/bench/crafts/lighting";
 import { useSay } from "../../shell/say.ts";
 import { HeightLines } from "./height-lines.tsx";
-import { useLightWords } from "./light-words.ts";
 import styles from "./plan.module.css";
 import { planSheets } from "./plan-sheets.ts";
+import { useLightWords } from "./use-light.ts";
 import { useSize } from "./use-size.ts";
 
 interface PlanProps {

@@ -15,7 +15,6 @@ import { useSay, useSettings } from "../../shell/say.ts";
 import { typeOn } from "../../shell/weigh/weight-typed.ts";
 import { HeldReading } from "./held-reading.tsx";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
 import {
   isPossible,
   lampData,
@@ -26,7 +25,7 @@ import {
   type Sky,
   type Where,
 } from "./reading-typed.ts";
-import { CRAFT, useLight } from "./use-light.ts";
+import { CRAFT, useLight, useLightWords } from "./use-light.ts";
 
 /** TAKE A READING: at the leaf, then outdoors; or under the lamp. Our own pad, no field, no system keyboard. */
 export function ReadScreen() {

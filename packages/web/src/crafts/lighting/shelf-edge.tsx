@@ -5,10 +5,9 @@ import { Frame } from "../../shell/frame.tsx";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { useSay } from "../../shell/say.ts";
 import { useWords } from "../../words/words.ts";
-import { useLightWords } from "./light-words.ts";
 import { glance, Plan } from "./plan.tsx";
 import styles from "./shelf-edge.module.css";
-import { useLight } from "./use-light.ts";
+import { useLight, useLightWords } from "./use-light.ts";
 
 /** The plan with its numbers on paper, to stand at the shelf edge. */
 export function ShelfEdge() {

@@ -1,7 +1,7 @@
 import type { BenchLight, SpotLit, WindowDrawn } from "@sillwood/bench/crafts/lighting";
 import { useSay } from "../../shell/say.ts";
-import { useLightWords } from "./light-words.ts";
 import styles from "./side-view.module.css";
+import { useLightWords } from "./use-light.ts";
 
 interface SideViewProps {
   readonly bench: Pick<BenchLight, "windows" | "lamps" | "windowSaid">;

@@ -3,8 +3,8 @@ import type { Working } from "@sillwood/bench/working";
 import { OriginMark, Sourced } from "../../parts/origin.tsx";
 import { useSay } from "../../shell/say.ts";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
 import { glance } from "./plan.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface SpotSaidProps {
   readonly spot: SpotLit;

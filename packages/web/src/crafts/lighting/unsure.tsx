@@ -2,8 +2,8 @@ import type { UnsureWindow } from "@sillwood/bench/crafts/lighting";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { useSay } from "../../shell/say.ts";
 import styles from "./light.module.css";
-import { useLightWords } from "./light-words.ts";
 import { glance } from "./plan.tsx";
+import { useLightWords } from "./use-light.ts";
 
 interface UnsureProps {
   readonly unsure: UnsureWindow;

@@ -1,23 +1,12 @@
-import type { Json } from "@sillwood/bench/book";
 import type { LightAsk, LightPage } from "@sillwood/bench/crafts/lighting";
-import { useAsk } from "../../engine/use-ask.ts";
+import { useCraftPage } from "../../engine/use-craft-page.ts";
+import { light as german } from "../../words/de/light.ts";
+import { light as english } from "../../words/en/light.ts";
+import { usePageWords } from "../../words/use-page-words.ts";
 
-interface Light {
-  readonly page?: LightPage;
-  /** Why the craft can't draw what was asked. */
-  readonly refused?: string;
-  readonly error?: Error | undefined;
-  /** The program has no craft of light. */
-  readonly isMissing?: true;
-}
-
+const LANGUAGES = { en: english, de: german };
 export const CRAFT = "lighting";
 
-/** The craft's own page, as it answers what was asked. */
-export function useLight(ask: LightAsk): Light {
-  const { value, error } = useAsk("craft page", { craft: CRAFT, ask: ask as unknown as Json });
-  if (!value) return { error };
-  if ("refused" in value) return { refused: value.refused };
-  if (value.page === undefined) return { isMissing: true };
-  return { page: value.page as LightPage, error };
-}
+export const useLightWords = () => usePageWords(LANGUAGES);
+
+export const useLight = (ask: LightAsk) => useCraftPage<LightAsk, LightPage>(CRAFT, ask);

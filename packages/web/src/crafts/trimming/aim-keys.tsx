@@ -7,7 +7,7 @@ import pages from "../../pages/pages.module.css";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import { OriginMark } from "../../parts/origin.tsx";
 import { write } from "../../shell/last-line.ts";
-import { useTrimWords } from "./trim-words.ts";
+import { useTrimWords } from "./use-trim.ts";
 
 type Aimed = NonNullable<PlantTrim["aim"]>["aimed"];
 const FORMS = ["dome", "triangle", "slanting", "broad"] as const;

@@ -2,7 +2,7 @@ import type { CutShown } from "@sillwood/bench/crafts/trimming";
 import type { Working } from "@sillwood/bench/working";
 import { Sourced } from "../../parts/origin.tsx";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
+import { useTrimWords } from "./use-trim.ts";
 
 const LINES = ["takes", "brings", "opens", "loses", "outline", "again"] as const;
 

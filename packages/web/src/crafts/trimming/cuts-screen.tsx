@@ -9,8 +9,7 @@ import { write } from "../../shell/last-line.ts";
 import { ReadingNote } from "../../shell/reading-note.tsx";
 import { CutLines } from "./cut-lines.tsx";
 import { PlantView } from "./plant-view.tsx";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 
 /** The kept plan at the bench: each cut is written when it was made, one by one. */
 export function CutsScreen() {

@@ -3,8 +3,7 @@ import pages from "../../pages/pages.module.css";
 import { Ledger, Row } from "../../parts/ledger.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { ReadingNote } from "../../shell/reading-note.tsx";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 
 const ORDER = { traced: 0, sketched: 1, nothing: 2 } as const;
 

@@ -1,8 +1,8 @@
 import type { CutShown, PlanShown, View, WeekShown } from "@sillwood/bench/crafts/trimming";
 import { useId } from "react";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
 import { usePicture } from "./use-picture.ts";
+import { useTrimWords } from "./use-trim.ts";
 
 const MARGIN_frac = 0.35;
 

@@ -7,8 +7,7 @@ import { useSay } from "../../shell/say.ts";
 import { CutLines } from "./cut-lines.tsx";
 import { PlantView } from "./plant-view.tsx";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 
 const TRIES_n = 1200;
 

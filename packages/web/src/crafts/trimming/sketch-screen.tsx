@@ -8,8 +8,7 @@ import pages from "../../pages/pages.module.css";
 import { Key } from "../../parts/key.tsx";
 import { Frame } from "../../shell/frame.tsx";
 import { write } from "../../shell/last-line.ts";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 
 /** Thirty seconds with a ruler and calipers. */
 export function SketchScreen() {

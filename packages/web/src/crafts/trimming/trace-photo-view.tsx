@@ -1,8 +1,8 @@
 import type { Photo, Tap, Tracing } from "@sillwood/bench/crafts/trimming/tracing";
 import type { MouseEvent } from "react";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
 import { usePicture } from "./use-picture.ts";
+import { useTrimWords } from "./use-trim.ts";
 
 interface TracePhotoViewProps {
   readonly photo: Photo;

@@ -27,8 +27,7 @@ import { write } from "../../shell/last-line.ts";
 import { useSay } from "../../shell/say.ts";
 import { TracePhotoView } from "./trace-photo-view.tsx";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 
 /** Tracing over two photos, a quarter turn apart: taps only; the second photo shows the line of equal height. */
 export function TraceScreen() {

@@ -17,8 +17,7 @@ import { AimKeys } from "./aim-keys.tsx";
 import { CutLines } from "./cut-lines.tsx";
 import { PlantView } from "./plant-view.tsx";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
-import { useTrim } from "./use-trim.ts";
+import { useTrim, useTrimWords } from "./use-trim.ts";
 import { Weeks } from "./weeks.tsx";
 
 /** A search goes on in helpings, so that keys answer between them. */

@@ -2,7 +2,7 @@ import type { PlanShown } from "@sillwood/bench/crafts/trimming";
 import { useEffect, useId, useState } from "react";
 import { Key, KeyRow } from "../../parts/key.tsx";
 import styles from "./trim.module.css";
-import { useTrimWords } from "./trim-words.ts";
+import { useTrimWords } from "./use-trim.ts";
 
 const STEP_ms = 500;
 
